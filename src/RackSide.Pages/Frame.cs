@@ -1,0 +1,72 @@
+namespace RackSide.Pages;
+
+/// <summary>One entry of the key bar.</summary>
+/// <param name="Key">As printed on the key: <c>ENTER</c>, <c>+</c>, <c>0-9</c>.</param>
+/// <param name="Does">What it does now, in a few words.</param>
+public readonly record struct KeyHint(string Key, string Does);
+
+/// <summary>
+/// What every page has in the same place: one line at the top that says where we are, two at the bottom that say what
+/// the keys do now, each with a rule between.
+/// </summary>
+public static class Frame
+{
+    /// <summary>The first row a page may draw in.</summary>
+    public static int Top(PageSize size) => size.Compact ? 1 : 2;
+
+    /// <summary>The row after the last one a page may draw in.</summary>
+    public static int Bottom(PageSize size) => Math.Max(Top(size), size.Rows - 3);
+
+    /// <summary>Draws the top line and, where there is room, its rule.</summary>
+    public static void Header(Canvas canvas, string left, string right)
+    {
+        var margin = Margin(canvas.Size);
+        canvas.Write(margin, 0, left, Look.Bold);
+        if (left.Length + right.Length + (2 * margin) + 2 <= canvas.Size.Columns)
+        {
+            canvas.WriteRight(canvas.Size.Columns - margin, 0, right);
+        }
+
+        if (!canvas.Size.Compact)
+        {
+            canvas.Fill(0, 1, canvas.Size.Columns, '─');
+        }
+    }
+
+    /// <summary>Draws the key bar: up to six hints in two rows of equal columns, most important first.</summary>
+    public static void Keys(Canvas canvas, params IReadOnlyList<KeyHint> hints)
+    {
+        var (size, margin) = (canvas.Size, Margin(canvas.Size));
+        canvas.Fill(0, size.Rows - 3, size.Columns, '─');
+        var perRow = Math.Max(1, (Math.Min(6, hints.Count) + 1) / 2);
+        var width = (size.Columns - margin) / perRow;
+        for (var i = 0; i < Math.Min(6, hints.Count); i++)
+        {
+            var (column, row) = (margin + (i % perRow * width), size.Rows - 2 + (i / perRow));
+            canvas.Write(column, row, hints[i].Key, Look.Bold);
+            canvas.Write(column + hints[i].Key.Length + 1, row, Fit(hints[i].Does, width - hints[i].Key.Length - 2));
+        }
+    }
+
+    /// <summary>Text cut to a width.</summary>
+    public static string Fit(string text, int width) => text.Length <= width ? text : text[..Math.Max(0, width)];
+
+    /// <summary>Text broken between words into lines of at most a width.</summary>
+    public static IReadOnlyList<string> Wrap(string text, int width)
+    {
+        List<string> lines = [""];
+        foreach (var word in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        {
+            if (lines[^1].Length > 0 && lines[^1].Length + 1 + word.Length > width)
+            {
+                lines.Add("");
+            }
+
+            lines[^1] += lines[^1].Length == 0 ? word : " " + word;
+        }
+
+        return lines;
+    }
+
+    private static int Margin(PageSize size) => size.Compact ? 0 : 1;
+}

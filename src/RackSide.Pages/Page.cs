@@ -1,0 +1,50 @@
+using System.Text;
+
+namespace RackSide.Pages;
+
+/// <summary>A screen as a value: a grid of cells and a declared cursor. Whoever paints it adds nothing.</summary>
+public sealed class Page
+{
+    private readonly Cell[] cells;
+
+    internal Page(PageSize size, Cell[] cells, int cursorColumn, int cursorRow)
+    {
+        Size = size;
+        this.cells = cells;
+        CursorColumn = cursorColumn;
+        CursorRow = cursorRow;
+    }
+
+    /// <summary>Cells across and down.</summary>
+    public PageSize Size { get; }
+
+    /// <summary>The column of the active place, where readers and braille displays look.</summary>
+    public int CursorColumn { get; }
+
+    /// <summary>The row of the active place.</summary>
+    public int CursorRow { get; }
+
+    /// <summary>The cell at a place.</summary>
+    public Cell this[int column, int row] => cells[(row * Size.Columns) + column];
+
+    /// <summary>The glyphs alone, a line a row, without trailing blanks: what tests and plain output read.</summary>
+    public string Text
+    {
+        get
+        {
+            var text = new StringBuilder();
+            for (var row = 0; row < Size.Rows; row++)
+            {
+                var line = new StringBuilder();
+                for (var column = 0; column < Size.Columns; column++)
+                {
+                    line.Append(this[column, row].Glyph);
+                }
+
+                text.Append(line.ToString().TrimEnd()).Append('\n');
+            }
+
+            return text.ToString();
+        }
+    }
+}

@@ -1,0 +1,17 @@
+using NodaTime;
+using RackSide.Training.Measures;
+
+namespace RackSide.Training.History;
+
+/// <summary>Someone who trains here.</summary>
+/// <param name="Key">The name facts use; short and never changed.</param>
+/// <param name="Name">The name on the screen.</param>
+/// <param name="Unit">The unit this lifter weighs in and reads loads in.</param>
+/// <param name="Joined">When the set-up was answered.</param>
+/// <param name="CautionsRead">
+/// Whether a safety question was answered "yes" and the advice was read. Which question is not kept: RackSide stores no
+/// diagnosis.
+/// </param>
+/// <param name="AvoidInverted">Whether head-down work is replaced by floor work.</param>
+public sealed record Lifter(
+    string Key, string Name, MassUnit Unit, Instant Joined, bool CautionsRead = false, bool AvoidInverted = false);
