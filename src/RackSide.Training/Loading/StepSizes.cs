@@ -14,9 +14,9 @@ public static class StepSizes
     /// <remarks>
     /// The handbook's increments for the less trained are 2.5-5 lb (1-2 kg) for the upper body and 5-10 lb (2-4 kg) for the
     /// lower (NSCA, Essentials of Strength Training and Conditioning, load increases beside the 2-for-2 rule, seen in
-    /// second-hand copies). Within them, common practice: 2.5 kg or 5 lb on a bar, that is one 1.25 kg or 2.5 lb pair; half
-    /// of it for lifts that use less muscle, the overhead press and single-joint arm work; 1.25 kg or 2.5 lb hung from the
-    /// body; 5 kg or 10 lb less help. Dumbbells and stacks move to their next position, so their step is the smallest mass
+    /// second-hand copies). Next to them, common practice: 2.5 kg or 5 lb on a bar, the least that a common 1.25 kg or 2.5 lb
+    /// pair gives, though 2.5 kg is a little over the 2 kg for the upper body; half of it for lifts that use less muscle, the
+    /// overhead press and single-joint arm work; 1.25 kg or 2.5 lb hung from the body; 5 kg or 10 lb less help. Dumbbells and stacks move to their next position, so their step is the smallest mass
     /// that can be told, and any next position lies at or beyond it.
     /// </remarks>
     /// <param name="exercise">The exercise.</param>
