@@ -16,25 +16,26 @@ public static class SessionPages
     /// <param name="now">The present; an instant before the session's own is taken as the session's own.</param>
     public static Page Draw(Session session, WeekSummary? week, PageSize size, Instant now)
     {
-        var canvas = new Canvas(size);
-        Draw(canvas, session with { Now = Instant.Max(now, session.Now) }, week);
-        return canvas.Done();
+        var s = session with { Now = Instant.Max(now, session.Now) };
+        return s.Phase switch
+        {
+            Ticking => Painted(size, c => ChecklistPage.Draw(c, s)),
+            Lifting p => Painted(size, c => LiftPage.Draw(c, s, p)),
+            Resting p => Painted(size, c => RestPage.Draw(c, s, p)),
+            Holding p => Painted(size, c => HoldPage.Draw(c, s, p)),
+            Choosing p => ChoicePage.Draw(s, p, size),
+            Reading p => LeafPage.Draw(s, p, size),
+            Finishing p => FinishPage.Draw(s, p, week, size),
+            Ended => FinishPage.Draw(s, new Finishing(s.Now), week, size),
+            _ => throw new UnreachableException(),
+        };
     }
 
-    private static void Draw(Canvas canvas, Session s, WeekSummary? week)
+    private static Page Painted(PageSize size, Action<Canvas> draw)
     {
-        switch (s.Phase)
-        {
-            case Ticking: ChecklistPage.Draw(canvas, s); break;
-            case Lifting lifting: LiftPage.Draw(canvas, s, lifting); break;
-            case Resting resting: RestPage.Draw(canvas, s, resting); break;
-            case Holding holding: HoldPage.Draw(canvas, s, holding); break;
-            case Choosing choosing: ChoicePage.Draw(canvas, s, choosing); break;
-            case Reading reading: LeafPage.Draw(canvas, s, reading); break;
-            case Finishing finishing: FinishPage.Draw(canvas, s, finishing, week); break;
-            case Ended: FinishPage.Draw(canvas, s, new Finishing(s.Now), week); break;
-            default: throw new UnreachableException();
-        }
+        var canvas = new Canvas(size);
+        draw(canvas);
+        return canvas.Done();
     }
 
     /// <summary>The line at the top: what day it is, and how far.</summary>

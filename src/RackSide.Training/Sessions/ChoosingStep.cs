@@ -17,6 +17,7 @@ internal static class ChoosingStep
         (Choice.Leaving, Accepted) => ((Turn)(s with { Phase = p.Under })).Ask(new Leave()),
         (_, UndoAsked or PointTyped) => Undoing.Last(s with { Phase = p.Under }),
         (_, HelpAsked) => s with { Phase = new Reading(s.Now, Leaf.Help, p.Under) },
+        (_, StopSignsAsked) => s with { Phase = new Reading(s.Now, Leaf.StopSigns, p.Under) },
         (_, LeaveAsked) => s with { Phase = p with { What = Choice.Leaving } },
         (_, Accepted or MoreAsked or FewerAsked or OtherAsked or DigitTyped or OddKey) => SessionSteps.NothingHere(s),
         _ => throw new UnreachableException(),

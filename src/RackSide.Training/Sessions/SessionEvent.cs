@@ -39,6 +39,9 @@ public sealed record UndoAsked(Instant At) : SessionEvent(At);
 /// <summary>The help page.</summary>
 public sealed record HelpAsked(Instant At) : SessionEvent(At);
 
+/// <summary>The stop signs.</summary>
+public sealed record StopSignsAsked(Instant At) : SessionEvent(At);
+
 /// <summary>The page from which one leaves.</summary>
 public sealed record LeaveAsked(Instant At) : SessionEvent(At);
 

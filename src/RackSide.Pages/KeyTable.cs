@@ -1,7 +1,7 @@
 using NodaTime;
 using RackSide.Training.Sessions;
 
-namespace RackSide.Pages.Rack;
+namespace RackSide.Pages;
 
 /// <summary>One verb's keys and what it does where. The key bar, the help page and docs/keys.md are made from these.</summary>
 /// <param name="Verb">What the key means.</param>
@@ -40,6 +40,8 @@ public static class KeyTable
             [KeyPress.Escape]),
         new(Verb.Help, "/ 9", "?, h", "the keys", "the keys", "the keys",
             [KeyPress.Of('?'), KeyPress.Of('h')]),
+        new(Verb.StopSigns, "/ 3", "!, x", "when to stop, and what to do then", "when to stop, and what to do then", "when to stop, and what to do then",
+            [KeyPress.Of('!'), KeyPress.Of('x')]),
         new(Verb.Leave, "/ 8", "q", "leave; the session stays open", "leave; the session stays open", "leave",
             [KeyPress.Of('q')]),
     ];
@@ -66,6 +68,7 @@ public static class KeyTable
         Verb.Undo => new UndoAsked(now),
         Verb.Back => new BackAsked(now),
         Verb.Help => new HelpAsked(now),
+        Verb.StopSigns => new StopSignsAsked(now),
         Verb.Leave => new LeaveAsked(now),
         _ => null,
     };

@@ -1,4 +1,4 @@
-namespace RackSide.Pages.Rack;
+namespace RackSide.Pages;
 
 /// <summary>What a key means beside the rack. What it does depends on what the session waits for.</summary>
 public enum Verb
@@ -32,6 +32,9 @@ public enum Verb
 
     /// <summary>The keys.</summary>
     Help,
+
+    /// <summary>When to stop, and what to do then.</summary>
+    StopSigns,
 
     /// <summary>The page from which one leaves.</summary>
     Leave,
