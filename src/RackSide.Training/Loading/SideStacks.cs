@@ -18,14 +18,18 @@ internal static class SideStacks
 {
     /// <summary>The best stack, inside to outside, by its mass in kilograms; the empty sleeve is among them.</summary>
     /// <param name="plates">The masses and how many of each one sleeve can take. Counts and masses of 0 or less add nothing.</param>
-    public static IReadOnlyDictionary<decimal, IReadOnlyList<Mass>> Of(IEnumerable<(Mass Plate, int Count)> plates)
+    /// <param name="most">Sums over this many kilograms are left out.</param>
+    public static IReadOnlyDictionary<decimal, IReadOnlyList<Mass>> Of(IEnumerable<(Mass Plate, int Count)> plates, decimal most)
     {
         var best = new Dictionary<decimal, IReadOnlyList<Mass>> { [0] = [] };
         foreach (var (plate, count) in plates.Where(p => p.Plate.Amount > 0).OrderByDescending(p => p.Plate))
         {
             foreach (var (sum, inside) in best.ToList())
             {
-                Extend(best, sum, inside, plate, count);
+                for (var more = 1; more <= count && sum + (more * plate.Kilograms) <= most; more++)
+                {
+                    Offer(best, sum + (more * plate.Kilograms), inside, plate, more);
+                }
             }
         }
 
@@ -33,24 +37,25 @@ internal static class SideStacks
     }
 
     /// <summary>The best stacks of one sleeve from a kit's pairs.</summary>
-    public static IReadOnlyDictionary<decimal, IReadOnlyList<Mass>> Of(GymKit kit) => Of(kit.Plates.Select(p => (p.Mass, p.Pairs)));
+    public static IReadOnlyDictionary<decimal, IReadOnlyList<Mass>> Of(GymKit kit) =>
+        Of(kit.Plates.Select(p => (p.Mass, p.Pairs)), decimal.MaxValue);
 
-    private static void Extend(
-        Dictionary<decimal, IReadOnlyList<Mass>> best, decimal sum, IReadOnlyList<Mass> inside, Mass plate, int count)
+    private static void Offer(
+        Dictionary<decimal, IReadOnlyList<Mass>> best, decimal total, IReadOnlyList<Mass> inside, Mass plate, int more)
     {
-        for (var more = 1; more <= count; more++)
+        var known = best.GetValueOrDefault(total);
+        if (known?.Count < inside.Count + more)
         {
-            var total = sum + (more * plate.Kilograms);
-            IReadOnlyList<Mass> stack = [.. inside, .. Enumerable.Repeat(plate, more)];
-            if (!best.TryGetValue(total, out var known) || IsBetter(stack, known))
-            {
-                best[total] = stack;
-            }
+            return;
+        }
+
+        IReadOnlyList<Mass> stack = [.. inside, .. Enumerable.Repeat(plate, more)];
+        if (known is null || stack.Count < known.Count || HasLargerInside(stack, known))
+        {
+            best[total] = stack;
         }
     }
 
-    private static bool IsBetter(IReadOnlyList<Mass> stack, IReadOnlyList<Mass> known) =>
-        stack.Count != known.Count
-            ? stack.Count < known.Count
-            : stack.Zip(known, (a, b) => a.CompareTo(b)).FirstOrDefault(c => c != 0) > 0;
+    private static bool HasLargerInside(IReadOnlyList<Mass> stack, IReadOnlyList<Mass> known) =>
+        stack.Zip(known, (a, b) => a.CompareTo(b)).FirstOrDefault(c => c != 0) > 0;
 }

@@ -105,7 +105,18 @@ public class BarLoadingTests
         };
 
         BarLoading.StackFor(Mass.Kg(15), kit)!.Bar.Name.Should().Be("fifteen");
-        BarLoading.StackFor(Mass.Kg(10), kit)!.Bar.Name.Should().Be("ten");
+        BarLoading.StackFor(Mass.Kg(11), kit)!.Bar.Name.Should().Be("ten");
+    }
+
+    [Fact]
+    public void A_much_lighter_bar_with_one_plate_goes_before_a_bar_with_two()
+    {
+        var kit = SampleKits.OneOfEach with
+        {
+            Bars = [new("the bar", Mass.Kg(20)), new("twelve", Mass.Kg(12)), new("eight", Mass.Kg(8))],
+        };
+
+        BarLoading.StackFor(Mass.Kg(18), kit).Should().BeEquivalentTo(new BarStack(kit.Bars[2], [Mass.Kg(5)]));
     }
 
     [Fact]

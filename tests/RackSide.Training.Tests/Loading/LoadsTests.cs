@@ -36,6 +36,11 @@ public class LoadsTests
         Amounts(LoadType.AddedWeight, Kit).Should().Equal(0, 2.5m, 4, 5, 6, 7.5m, 8, 10, 12.5m, 15);
 
     [Fact]
+    public void No_more_than_a_hundred_kilograms_hangs() =>
+        Amounts(LoadType.AddedWeight, SampleKits.Kilograms(20, (25, 2), (20, 1)))
+            .Should().Equal(0, 20, 25, 40, 45, 50, 65, 70, 75, 90, 95, 100);
+
+    [Fact]
     public void Nothing_hung_is_a_load_too() =>
         Amounts(LoadType.AddedWeight, SampleKits.Kilograms(20)).Should().Equal(0);
 

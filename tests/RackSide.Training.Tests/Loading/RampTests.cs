@@ -62,6 +62,18 @@ public class RampTests
         Text(RampKind.Short, 25, kit: kit).Should().Be("20x5");
     }
 
+    [Fact]
+    public void A_ramp_does_not_change_over_to_a_third_bar_that_would_come_closer()
+    {
+        // 18 is 8 + 2x5; 85 % is 15.3, and 15 is the empty bar of 15, but 14 is 8 + 2x(2.5+0.5). Hand-worked.
+        var kit = SampleKits.Kilograms(20, (5, 1), (2.5m, 1), (0.5m, 1)) with
+        {
+            Bars = [new("the bar", Mass.Kg(20)), new("fifteen", Mass.Kg(15)), new("eight", Mass.Kg(8))],
+        };
+
+        Text(RampKind.Full, 18, kit: kit).Should().Be("8x10 9x5 14x2");
+    }
+
     [Theory]
     [InlineData(20, "10x5 14x3 16x2")]
     [InlineData(8, "4x5 6x2")]
