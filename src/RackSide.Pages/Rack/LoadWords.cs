@@ -11,7 +11,7 @@ internal static class LoadWords
     /// <summary>The stack for a load, where the item's exercise goes on a bar and the kit can load it.</summary>
     public static BarStack? StackOf(Session s, AgendaItem? item, Mass? load) =>
         item is SlotItem of && load is { } mass && s.Setting.Catalogue[of.Asked.Exercise].LoadType == LoadType.Barbell
-            ? BarLoading.StackFor(mass, s.Setting.Kit)
+            ? s.Setting.Loads.StackFor(mass)
             : null;
 
     /// <summary>What to change between the last set done and the one to come.</summary>
@@ -33,7 +33,7 @@ internal static class LoadWords
     }
 
     private static BarStack? Bar(Session s, string exercise, Mass? load) =>
-        load is { } mass && s.Setting.Catalogue[exercise].LoadType == LoadType.Barbell ? BarLoading.StackFor(mass, s.Setting.Kit) : null;
+        load is { } mass && s.Setting.Catalogue[exercise].LoadType == LoadType.Barbell ? s.Setting.Loads.StackFor(mass) : null;
 
     private static string Take(Exercise exercise, Mass load, Mass? last) => exercise.LoadType switch
     {

@@ -6,7 +6,7 @@ using RackSide.Training.Sessions;
 namespace RackSide.Pages.Rack;
 
 /// <summary>The same thing said the same way on every page beside the rack.</summary>
-internal static class Words
+public static class Words
 {
     /// <summary>Minutes and seconds of what is left, rounded up so that 0:00 means over: <c>1:47</c>.</summary>
     public static string Clock(Duration left)

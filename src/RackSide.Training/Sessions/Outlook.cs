@@ -1,5 +1,4 @@
 using RackSide.Training.History;
-using RackSide.Training.Loading;
 using RackSide.Training.Progression;
 
 namespace RackSide.Training.Sessions;
@@ -18,7 +17,7 @@ internal static class Outlook
         var exercise = s.Setting.Catalogue[set.Exercise];
         var today = new TrainingHistory([s.Record]).Of(set.Exercise, set.Slot);
         var past = s.Setting.Before.Of(set.Exercise, set.Slot).Concat(today).ToList();
-        var next = Progress.Next(slot, exercise, past, Loads.For(exercise, s.Setting.Kit), s.Head.Date.PlusDays(3));
+        var next = Progress.Next(slot, exercise, past, s.Setting.Loads.For(exercise), s.Head.Date.PlusDays(3));
         var unit = set.Kind == SetKind.Hold ? "s" : "reps";
         return $"{set.Done} of {set.Target} {unit}; next time {(next.Load < set.Load ? $"lighter: {next.Load}" : "the same again")}";
     }

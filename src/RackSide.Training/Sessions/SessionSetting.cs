@@ -2,6 +2,7 @@ using NodaTime;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Kit;
+using RackSide.Training.Loading;
 using RackSide.Training.Plans;
 using RackSide.Training.Safety;
 
@@ -16,8 +17,11 @@ public sealed record SessionSetting
     /// <summary>All exercises.</summary>
     public required Catalogue Catalogue { get; init; }
 
+    /// <summary>What the gym can load.</summary>
+    public required KitLoads Loads { get; init; }
+
     /// <summary>What the gym owns.</summary>
-    public required GymKit Kit { get; init; }
+    public GymKit Kit => Loads.Kit;
 
     /// <summary>Who trains.</summary>
     public required Lifter Lifter { get; init; }

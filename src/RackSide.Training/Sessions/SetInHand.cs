@@ -35,7 +35,7 @@ public static class SetInHand
 
     /// <summary>The loads this kit can give the exercise in hand, or null.</summary>
     public static ReachableLoads? Loads(Session s) => s.Place.Current is SlotItem item
-        ? Loading.Loads.For(s.Setting.Catalogue[item.Asked.Exercise], s.Setting.Kit)
+        ? s.Setting.Loads.For(s.Setting.Catalogue[item.Asked.Exercise])
         : null;
 
     internal static int? TypedReps(Lifting p) =>
