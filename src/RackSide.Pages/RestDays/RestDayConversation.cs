@@ -1,4 +1,5 @@
 using NodaTime;
+using RackSide.Training.Measures;
 
 namespace RackSide.Pages.RestDays;
 
@@ -96,13 +97,13 @@ public sealed class RestDayConversation(RestDayTexts texts) : IConversation
     private BodyPage Options() => new ListPage($"REST DAY  {texts.Today}", Lines, chosen)
     {
         Place = texts.Done ?? "",
-        Question = $"{texts.Why} Next: {texts.Next}: {texts.Holds}.",
+        Above = [texts.Why, $"Next: {texts.Next}: {texts.Holds}."],
         Hints = [new("ENTER", "as marked"), new("1-4", "choose"), new("+ -", "up, down"), new("?", "stop signs")],
     };
 
     private BodyPage Entry(string soFar) => new EntryPage($"REST DAY  {texts.Today}", "Body weight today?", soFar, EntryPage.NumberRoom)
     {
-        Unit = Training.Measures.MassUnits.Symbol(texts.Unit),
+        Unit = texts.Unit.Symbol(),
         Below = "Same scales, same time of day.",
         Hints = [new("ENTER", "write it"), new("0-9 .", "type"), new("/", "back"), new("?", "stop signs")],
     };

@@ -11,7 +11,7 @@ internal static class BarPage
         state.Choices.Bar)
     {
         Place = SetUpHints.Place(state),
-        Question = "Which bar do you use? Count collars that stay on it.",
+        Above = ["Which bar do you use? Count collars that stay on it."],
         Hints =
         [
             SetUpHints.GoOn, new($"1-{KitDefaults.Bars(state.Unit).Count}", "choose"), SetUpHints.Move, SetUpHints.Back,

@@ -14,14 +14,15 @@ internal static class DaysPage
         state.Line)
     {
         Place = SetUpHints.Place(state),
-        Question = "Which three days? Leave a day between them.",
-        Hints = [SetUpHints.GoOn, new("1-7", "tick"), SetUpHints.Back, SetUpHints.StopSigns],
+        Above = ["Which three days? Leave a day between them."],
+        Hints = [SetUpHints.GoOn, SetUpHints.Tick(Week.Count), SetUpHints.Move, SetUpHints.Back, SetUpHints.StopSigns],
     };
 
     public static SetUpTurn Press(SetUpState state, KeyPress key) => key switch
     {
         _ when key.IsAccept() => Refusal(state.Days) is { } why ? SetUpTurn.Refused(state, why) : new(state.GoOn()),
-        _ when key.Digit() is { } digit and >= 1 and <= 7 => new(Toggle(state, digit - 1)),
+        _ when ListPage.Tick(key, state.Line, Week.Count) is { } line => new(Toggle(state, line)),
+        _ when ListPage.Move(key, state.Line, Week.Count) is { } line => new(state with { Line = line }),
         _ => SetUpTurn.Refused(state),
     };
 

@@ -11,7 +11,7 @@ internal static class DonePage
         var answers = SetUpAnswers.From(state);
         return new TextPage(SetUpHints.Title("done"), [
             $"{answers.Name} trains on {string.Join(", ", answers.TrainingDays.Select(DaysPage.Short))}.",
-            $"Bar: {answers.Bar.Mass}. Plates: {Plates(answers)}.",
+            $"Bar: {answers.Bar.Mass}. Plates, in pairs: {Plates(answers)}.",
             $"Other kit: {OtherKit(answers)}.",
             Advice(state, answers),
             $"Change it later in {kitFile}",
@@ -27,7 +27,7 @@ internal static class DonePage
 
     private static string Plates(SetUpAnswers answers) => answers.Plates.Any(p => p.Pairs > 0)
         ? string.Join(", ", answers.Plates.Where(p => p.Pairs > 0).Select(p => p.Pairs == 1 ? p.Mass.Number : $"{p.Pairs} x {p.Mass.Number}"))
-            + $" {answers.MassUnit.Symbol()}, in pairs"
+            + $" {answers.MassUnit.Symbol()}"
         : "none";
 
     private static string OtherKit(SetUpAnswers answers) =>

@@ -2,11 +2,12 @@ using RackSide.Training.Kit;
 
 namespace RackSide.Pages.SetUps;
 
-/// <summary>What else the gym owns. A digit ticks its line; plus and minus change the step of the cable stack.</summary>
+/// <summary>What else the gym owns. Nought changes the step of the cable stack, because every other digit ticks a line.</summary>
 internal static class OtherKitPage
 {
-    public const string NoStep = "Only a ticked cable stack has a step: press 6.";
-    public const string LastStep = "The cable stack has no other step that way.";
+    public const string NoStep = "Only a ticked cable stack has a step.";
+
+    private static readonly int Count = KitOption.All.Count;
 
     public static ListPage View(SetUpState state) => new(
         SetUpHints.Title("other kit"),
@@ -14,10 +15,10 @@ internal static class OtherKitPage
         state.Line)
     {
         Place = SetUpHints.Place(state),
-        Question = "What else is here? A digit ticks its line.",
+        Above = ["What else is here? A digit ticks its line."],
         Hints =
         [
-            SetUpHints.GoOn, new("1-9", "tick"), new("*", "next line"), new("+ -", "stack step"), SetUpHints.Back,
+            SetUpHints.GoOn, SetUpHints.Tick(Count), SetUpHints.Move, new("0", "stack step"), SetUpHints.Back,
             SetUpHints.StopSigns,
         ],
     };
@@ -25,11 +26,9 @@ internal static class OtherKitPage
     public static SetUpTurn Press(SetUpState state, KeyPress key) => key switch
     {
         _ when key.IsAccept() => new(state.GoOn()),
-        _ when key.Digit() is { } digit and > 0 => new(Toggle(state, digit - 1)),
-        _ when key.IsMore() => Step(state, 1),
-        _ when key.IsFewer() => Step(state, -1),
-        _ when key.IsNextLine() => new(state with { Line = (state.Line + 1) % KitOption.All.Count }),
-        _ when key.IsLineUp() => new(state with { Line = (state.Line + KitOption.All.Count - 1) % KitOption.All.Count }),
+        _ when key.Digit() == 0 => NextStep(state),
+        _ when ListPage.Tick(key, state.Line, Count) is { } line => new(Toggle(state, line)),
+        _ when ListPage.Move(key, state.Line, Count) is { } line => new(state with { Line = line }),
         _ => SetUpTurn.Refused(state),
     };
 
@@ -40,18 +39,10 @@ internal static class OtherKitPage
         return state with { Line = line, OtherKit = ticked };
     }
 
-    private static SetUpTurn Step(SetUpState state, int by)
-    {
-        if (!state.OtherKit.Contains(KitOption.CableStack) || KitOption.All[state.Line].Word != KitOption.CableStack)
-        {
-            return SetUpTurn.Refused(state, NoStep);
-        }
-
-        var step = state.Choices.StackStep + by;
-        return step >= 0 && step < KitOption.StackSteps(state.Unit).Count
-            ? new(state.With(state.Choices with { StackStep = step }))
-            : SetUpTurn.Refused(state, LastStep);
-    }
+    // Round and round, so that one key reaches every step.
+    private static SetUpTurn NextStep(SetUpState state) => state.OtherKit.Contains(KitOption.CableStack)
+        ? new(state.With(state.Choices with { StackStep = (state.Choices.StackStep + 1) % KitOption.StackSteps(state.Unit).Count }))
+        : SetUpTurn.Refused(state, NoStep);
 
     private static string Label(SetUpState state, KitOption option) => option.Word switch
     {

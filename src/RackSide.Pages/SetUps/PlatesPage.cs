@@ -1,5 +1,3 @@
-using RackSide.Training.Kit;
-
 namespace RackSide.Pages.SetUps;
 
 /// <summary>How many pairs of each plate. Digits are counts here, so the star goes to the next line.</summary>
@@ -10,11 +8,12 @@ internal static class PlatesPage
 
     public static ListPage View(SetUpState state) => new(
         SetUpHints.Title("plates"),
-        [.. state.Choices.Plates.Select(p => new ListLine(Line(p)))],
+        [.. state.Choices.Plates.Select(p => new ListLine(p.Mass.ToString(), Value: Count(p.Pairs)))],
         state.Line)
     {
         Place = SetUpHints.Place(state),
-        Question = "How many pairs of each? A pair is one plate for each end of the bar.",
+        Numbered = false,
+        Above = ["How many pairs of each? A pair is one plate for each end of the bar."],
         Hints =
         [
             SetUpHints.GoOn, new("0-9", "pairs"), new("*", "next line"), new("+ -", "more, less"), SetUpHints.Back,
@@ -37,8 +36,6 @@ internal static class PlatesPage
             _ => SetUpTurn.Refused(state),
         };
     }
-
-    private static string Line(PlatePairs plates) => $"{plates.Mass.Number,5} {plates.Mass.Symbol}   {Count(plates.Pairs)}";
 
     private static string Count(int pairs) => pairs switch { 0 => "none", 1 => "1 pair", _ => $"{pairs} pairs" };
 }

@@ -2,23 +2,26 @@ using RackSide.Training.Safety;
 
 namespace RackSide.Pages.SetUps;
 
-/// <summary>The safety questions on one page; a digit says yes, and yes again takes it back.</summary>
+/// <summary>The safety questions on one page; a tick says yes, and the same key takes it back.</summary>
 internal static class SafetyPage
 {
+    private static readonly int Count = SafetyQuestion.All.Count;
+
     public static ListPage View(SetUpState state) => new(
         SetUpHints.Title("safety"),
         [.. SafetyQuestion.All.Select(q => new ListLine(q.Text, state.Yes.Contains(q.Topic)))],
         state.Line)
     {
         Place = SetUpHints.Place(state),
-        Question = "Is one true of you? Its digit says yes.",
-        Hints = [SetUpHints.GoOn, new($"1-{SafetyQuestion.All.Count}", "yes, or no"), SetUpHints.Back, SetUpHints.StopSigns],
+        Above = ["Is any of these true of you? A tick says yes."],
+        Hints = [SetUpHints.GoOn, SetUpHints.Tick(Count), SetUpHints.Move, SetUpHints.Back, SetUpHints.StopSigns],
     };
 
     public static SetUpTurn Press(SetUpState state, KeyPress key) => key switch
     {
         _ when key.IsAccept() => new(state.GoOn()),
-        _ when key.Digit() is { } digit && digit >= 1 && digit <= SafetyQuestion.All.Count => new(Toggle(state, digit - 1)),
+        _ when ListPage.Tick(key, state.Line, Count) is { } line => new(Toggle(state, line)),
+        _ when ListPage.Move(key, state.Line, Count) is { } line => new(state with { Line = line }),
         _ => SetUpTurn.Refused(state),
     };
 

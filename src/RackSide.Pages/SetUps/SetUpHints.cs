@@ -11,6 +11,8 @@ internal static class SetUpHints
 
     public static KeyHint Move { get; } = new("+ -", "up, down");
 
+    public static KeyHint Tick(int lines) => new($"1-{lines} *", "tick");
+
     public static string Title(string about) => $"SET-UP  {about}";
 
     public static string Place(SetUpState state) => $"page {SetUpOrder.Number(state.At)} of {SetUpOrder.Pages}";

@@ -28,12 +28,13 @@ public static class Screening
 
     /// <summary>
     /// What the set-up's answers advise. RackSide does not ask about current activity: its lifters are beginners, and not
-    /// active is the careful half of the table.
+    /// active is the careful half of the table. A "yes" to what makes head-down work risky counts as known disease,
+    /// because a recent stroke and uncontrolled blood pressure are among it.
     /// </summary>
     /// <param name="yes">The questions answered "yes".</param>
     public static ScreeningOutcome Outcome(IReadOnlySet<SafetyTopic> yes) => Outcome(
         active: false,
-        knownDisease: yes.Contains(SafetyTopic.KnownDisease),
+        knownDisease: yes.Contains(SafetyTopic.KnownDisease) || yes.Contains(SafetyTopic.HeadDown),
         symptoms: yes.Contains(SafetyTopic.Symptoms));
 
     /// <summary>Whether head-down work is to be replaced by floor work. Faintness counts, because a fall is worse upside down.</summary>
