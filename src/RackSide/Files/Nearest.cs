@@ -1,0 +1,40 @@
+namespace RackSide.Files;
+
+/// <summary>Finds the word a person probably meant.</summary>
+internal static class Nearest
+{
+    /// <summary>The closest candidate, at most about a third of the word away; null where none is near enough to suggest.</summary>
+    public static string? To(string word, IEnumerable<string> candidates)
+    {
+        var limit = Math.Max(2, word.Length / 3);
+        return candidates
+            .Select(c => (Word: c, Distance: Distance(word.ToLowerInvariant(), c)))
+            .Where(c => c.Distance <= limit && c.Distance < Math.Max(word.Length, c.Word.Length))
+            .OrderBy(c => c.Distance)
+            .Select(c => c.Word)
+            .FirstOrDefault();
+    }
+
+    /// <summary>
+    /// How many letters must be put in, left out or changed to make one word of the other.
+    /// Source: the edit distance of V. I. Levenshtein, 1966, in the two-row form of R. A. Wagner and M. J. Fischer, 1974.
+    /// </summary>
+    private static int Distance(string a, string b)
+    {
+        var above = Enumerable.Range(0, b.Length + 1).ToArray();
+        for (var i = 1; i <= a.Length; i++)
+        {
+            var row = new int[b.Length + 1];
+            row[0] = i;
+            for (var j = 1; j <= b.Length; j++)
+            {
+                var change = above[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
+                row[j] = Math.Min(change, 1 + Math.Min(above[j], row[j - 1]));
+            }
+
+            above = row;
+        }
+
+        return above[b.Length];
+    }
+}
