@@ -3,9 +3,16 @@ namespace RackSide.Files;
 /// <summary>Finds the word a person probably meant.</summary>
 internal static class Nearest
 {
+    private const int LongestWord = 60;
+
     /// <summary>The closest candidate, at most about a third of the word away; null where none is near enough to suggest.</summary>
     public static string? To(string word, IEnumerable<string> candidates)
     {
+        if (word.Length > LongestWord)
+        {
+            return null;
+        }
+
         var limit = Math.Max(2, word.Length / 3);
         return candidates
             .Select(c => (Word: c, Distance: Distance(word.ToLowerInvariant(), c)))
