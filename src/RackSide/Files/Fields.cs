@@ -63,6 +63,18 @@ internal sealed class Fields(YamlMap map, MistakeList mistakes)
         return Value<YamlMap>(name, "a set of fields", right);
     }
 
+    /// <summary>Training days by a word of the writer's own: a map that must be there and not be empty.</summary>
+    public IReadOnlyList<YamlField> RequiredEntries(string name, string right)
+    {
+        var entries = RequiredMap(name, right)?.Fields;
+        if (entries is { Count: 0 })
+        {
+            mistakes.Add(LineOf(name), name, "no training day stands in it", right);
+        }
+
+        return entries ?? [];
+    }
+
     /// <summary>A list that must be there.</summary>
     public IReadOnlyList<YamlValue>? RequiredList(string name, string right)
     {

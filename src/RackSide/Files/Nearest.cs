@@ -23,11 +23,12 @@ internal static class Nearest
     }
 
     /// <summary>
-    /// How many letters must be put in, left out or changed to make one word of the other.
-    /// Source: the edit distance of V. I. Levenshtein, 1966, in the two-row form of R. A. Wagner and M. J. Fischer, 1974.
+    /// How many letters must be put in, left out, changed or swapped with their neighbour to make one word of the other.
+    /// Source: the edit distance of F. J. Damerau, 1964, and V. I. Levenshtein, 1966, where no letter is moved twice.
     /// </summary>
     private static int Distance(string a, string b)
     {
+        int[] before = [];
         var above = Enumerable.Range(0, b.Length + 1).ToArray();
         for (var i = 1; i <= a.Length; i++)
         {
@@ -37,9 +38,13 @@ internal static class Nearest
             {
                 var change = above[j - 1] + (a[i - 1] == b[j - 1] ? 0 : 1);
                 row[j] = Math.Min(change, 1 + Math.Min(above[j], row[j - 1]));
+                if (i > 1 && j > 1 && a[i - 1] == b[j - 2] && a[i - 2] == b[j - 1])
+                {
+                    row[j] = Math.Min(row[j], before[j - 2] + 1);
+                }
             }
 
-            above = row;
+            (before, above) = (above, row);
         }
 
         return above[b.Length];

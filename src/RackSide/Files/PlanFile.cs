@@ -34,7 +34,7 @@ public static class PlanFile
     private static Plan? Of(Fields fields, Catalogue catalogue, MistakeList mistakes)
     {
         var name = fields.RequiredText("name", "write the plan's name");
-        var written = fields.RequiredMap("days", "write each training day under a key of its own, such as strength-day")?.Fields ?? [];
+        var written = fields.RequiredEntries("days", "write each training day under a key of its own, such as strength-day");
         var reader = new DayReader(catalogue, mistakes);
         var days = written.Select(reader.Read).OfType<TrainingDay>().ToList();
         var week = new WeekReader(mistakes).Read(fields, [.. written.Select(d => d.Name)]);

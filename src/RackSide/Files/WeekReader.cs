@@ -12,13 +12,7 @@ internal sealed class WeekReader(MistakeList mistakes)
     {
         var week = new Dictionary<IsoDayOfWeek, string>();
         var lines = new Dictionary<IsoDayOfWeek, int>();
-        var written = plan.RequiredMap("week", Right);
-        if (written is { Fields.Count: 0 })
-        {
-            mistakes.Add(plan.LineOf("week"), "week", "no training day stands in it", Right);
-        }
-
-        foreach (var field in written?.Fields ?? [])
+        foreach (var field in plan.RequiredEntries("week", Right))
         {
             if (YamlValues.Weekday.Read(new YamlScalar(field.Line, field.Name), "week", mistakes) is { } day
                 && Key(field, dayKeys) is { } key && Once(lines, day, field))

@@ -13,13 +13,14 @@ internal sealed class YamlText
     /// <summary>Far deeper than any of our files, and shallow enough that no file can exhaust the call stack.</summary>
     private const int DeepestNesting = 20;
 
-    private readonly Parser parser;
+    private readonly CarefulParser parser;
     private readonly MistakeList mistakes;
     private int depth;
+    private bool refersElsewhere;
 
     private YamlText(string text, MistakeList mistakes)
     {
-        parser = new Parser(new StringReader(text));
+        parser = new CarefulParser(new StringReader(text));
         this.mistakes = mistakes;
     }
 
@@ -34,7 +35,9 @@ internal sealed class YamlText
 
         try
         {
-            return new YamlText(text, mistakes).Document();
+            var reader = new YamlText(text, mistakes);
+            var value = reader.Document();
+            return reader.refersElsewhere ? null : value;
         }
         catch (YamlException e)
         {
@@ -101,6 +104,7 @@ internal sealed class YamlText
     private YamlScalar Alias()
     {
         var alias = parser.Consume<AnchorAlias>();
+        refersElsewhere = true;
         mistakes.Add(Line(alias), "", $"*{alias.Value} refers to another place", "write the value out here");
         return new YamlScalar(Line(alias), "");
     }

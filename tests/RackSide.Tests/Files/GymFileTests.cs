@@ -17,7 +17,7 @@ public class GymFileTests
         plates:
           1.25 kg: 1
           20 kg: 2
-        dumbbells: [5 kg, 2,5 kg]
+        dumbbells: [5 kg, 2.5 kg]
         equipment: [rack, bench]
         sound: off
         """;
@@ -40,8 +40,8 @@ public class GymFileTests
         from pairs in Gen.Int[0, 9].Array[plates.Count]
         from dumbbells in masses.HashSet[0, 6]
         from stack in masses.HashSet[0, 6]
-        from things in Gen.OneOfConst(Plain).HashSet[0, 6]
-        from week in Gen.OneOfConst(Weeks)
+        from things in Gen.Int[0, Plain.Length - 1].Select(i => Plain[i]).HashSet[0, 6]
+        from week in Gen.Int[0, Weeks.Length - 1].Select(i => Weeks[i])
         from sound in Gen.Bool
         let owned = plates.OrderDescending().Zip(pairs, (m, p) => new PlatePairs(m, p)).ToList()
         let kit = new GymKit
@@ -101,7 +101,7 @@ public class GymFileTests
     [Fact]
     public void Lists_come_back_in_the_order_the_kit_promises()
     {
-        var rules = GymFile.Read(Good.Replace("2,5 kg", "2.5 kg", StringComparison.Ordinal), "gym.yaml").OrThrow();
+        var rules = GymFile.Read(Good, "gym.yaml").OrThrow();
 
         rules.TrainingDays.Should().Equal(IsoDayOfWeek.Monday, IsoDayOfWeek.Friday);
         rules.Kit.Plates.Select(p => p.Mass).Should().Equal(Mass.Kg(20), Mass.Kg(1.25m));
@@ -111,7 +111,7 @@ public class GymFileTests
 
     [Fact]
     public void What_a_gym_lists_by_mass_counts_as_equipment() =>
-        GymFile.Read(Good.Replace("2,5 kg", "2.5 kg", StringComparison.Ordinal), "gym.yaml").OrThrow().Kit.Equipment
+        GymFile.Read(Good, "gym.yaml").OrThrow().Kit.Equipment
             .Should().BeEquivalentTo("rack", "bench", "barbell", "plates", "dumbbells");
 
     [Theory]
@@ -129,12 +129,12 @@ public class GymFileTests
     [InlineData("sound: off", "sound: loud", "11: sound: \"loud\" is not on or off; write on or off")]
     [InlineData("sound: off", "sounds: off", "11: sounds: there is no such field here; did you mean sound?")]
     public void A_broken_line_is_told_in_one_sentence(string line, string broken, string expected) =>
-        Sentences(Good.Replace("2,5 kg", "2.5 kg", StringComparison.Ordinal).Replace(line, broken, StringComparison.Ordinal))
+        Sentences(Good.Replace(line, broken, StringComparison.Ordinal))
             .Should().Equal("gym.yaml:" + expected);
 
     [Fact]
     public void A_comma_in_a_list_parts_its_items_and_a_number_without_a_unit_is_told() =>
-        Sentences(Good).Should().Equal("gym.yaml:9: dumbbells: \"2\" is not a mass; write a number and kg or lb, such as 2.5 kg or 45 lb");
+        Sentences(Good.Replace("2.5 kg", "2,75 kg", StringComparison.Ordinal)).Should().Equal("gym.yaml:9: dumbbells: \"2\" is not a mass; write a number and kg or lb, such as 2.5 kg or 45 lb");
 
     [Fact]
     public void An_empty_file_is_told_as_empty() =>
