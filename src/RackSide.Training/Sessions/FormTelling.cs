@@ -7,7 +7,7 @@ internal static class FormTelling
 {
     public static Turn Toggle(Session s, FactId set)
     {
-        var slipped = !s.Record.Sets.Single(r => r.Set.Id == set).FormSlipped;
+        var slipped = !s.Place.Sets.Single(r => r.Set.Id == set).FormSlipped;
         return ((Turn)s)
             .Keep((id, at) => new FormTold(id, at, set, slipped))
             .Say(slipped ? "form slipped: it counts as done and earns no heavier load" : "form held after all");

@@ -40,11 +40,11 @@ public sealed record Session
     /// <summary>The facts with their head, as history sees them.</summary>
     public SessionRecord Record => new(Head, Facts);
 
-    /// <summary>Where it stands.</summary>
-    public Place Place => Place.Of(Setting.Checks, Record);
+    /// <summary>Where it stands: folded anew whenever a fact is kept, because every page and every key asks for it.</summary>
+    public required Place Place { get; init; }
 
     /// <summary>The newest set that stands, or null.</summary>
-    public SetResult? LastSet => Record.Sets.LastOrDefault();
+    public SetResult? LastSet => Place.Sets.LastOrDefault();
 
     /// <summary>A session that begins.</summary>
     public static Session Begin(SessionSetting setting, SessionHead head) => Opened(setting, new SessionRecord(head, []), After(head.Id), head.Begun);
@@ -64,15 +64,20 @@ public sealed record Session
 
     internal static FactId After(FactId id) => id with { Sequence = id.Sequence + 1 };
 
-    private static Session Opened(SessionSetting setting, SessionRecord record, FactId nextId, Instant now) => new()
+    private static Session Opened(SessionSetting setting, SessionRecord record, FactId nextId, Instant now)
     {
-        Setting = setting,
-        Head = record.Head,
-        Facts = [.. record.Facts],
-        NextId = nextId,
-        Now = now,
-        Phase = Phases.For(Place.Of(setting.Checks, record).Current, now, null),
-    };
+        var place = Place.Of(setting.Checks, record);
+        return new Session
+        {
+            Setting = setting,
+            Head = record.Head,
+            Facts = [.. record.Facts],
+            Place = place,
+            NextId = nextId,
+            Now = now,
+            Phase = Phases.For(place.Current, now, null),
+        };
+    }
 }
 
 /// <summary>A sentence that goes by itself.</summary>

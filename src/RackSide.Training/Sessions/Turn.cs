@@ -31,9 +31,11 @@ public readonly record struct Turn(Session Session, ImmutableList<Effect> Effect
     internal Turn Keep(Func<FactId, Instant, Fact> make)
     {
         var fact = make(Session.NextId, Session.Now);
+        var facts = Session.Facts.Add(fact);
         var kept = Session with
         {
-            Facts = Session.Facts.Add(fact),
+            Facts = facts,
+            Place = Place.Of(Session.Setting.Checks, new SessionRecord(Session.Head, facts)),
             Unwritten = Session.Unwritten.Add(fact.Id),
             NextId = Session.After(fact.Id),
         };
