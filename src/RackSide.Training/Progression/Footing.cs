@@ -61,15 +61,8 @@ internal sealed class Footing
     /// <summary>The reps or seconds of the poorest set last time.</summary>
     public int Fewest => Last.Sets.Min(s => s.Set.Done);
 
-    /// <summary>
-    /// Misses in a row at the load last used. A session cut short or done at mixed loads says nothing and is passed over;
-    /// one with every rep done ends the row, also where form slipped; so does another load.
-    /// </summary>
-    public int Misses => past.Reverse()
-        .TakeWhile(p => LoadUsed.Of(p, Exercise) == LoadUsed.Of(Last, Exercise))
-        .Select(p => Judge.Of(p, Exercise))
-        .TakeWhile(v => v is Verdict.Missed or Verdict.CutShort or Verdict.MixedLoads)
-        .Count(v => v == Verdict.Missed);
+    /// <summary>Misses in a row at the load last used.</summary>
+    public int Misses => Progress.MissesInARow(Exercise, past);
 
     /// <summary>Whether this miss is one too many at this load.</summary>
     public bool MissedTooOften => Verdict == Verdict.Missed && Misses >= Slot.Progress.MissesBeforeLighter;

@@ -5,7 +5,7 @@ using RackSide.Training.Measures;
 namespace RackSide.Training.Progression;
 
 /// <summary>The load a performance stands for.</summary>
-internal static class LoadUsed
+public static class LoadUsed
 {
     /// <summary>
     /// The load that most sets used, which is not the one asked for where the lifter changed it; among equally many, the

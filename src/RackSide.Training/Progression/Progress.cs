@@ -30,6 +30,18 @@ public static class Progress
             : Decide(new Footing(slot, exercise, telling, loads, today));
     }
 
+    /// <summary>
+    /// Misses in a row at the load last used. A session cut short or done at mixed loads says nothing and is passed over;
+    /// one with every rep done ends the row, also where form slipped; so does another load.
+    /// </summary>
+    /// <param name="exercise">The exercise.</param>
+    /// <param name="past">Its performances, oldest first.</param>
+    public static int MissesInARow(Exercise exercise, IReadOnlyList<Performance> past) => past.Reverse()
+        .TakeWhile(p => LoadUsed.Of(p, exercise) == LoadUsed.Of(past[^1], exercise))
+        .Select(p => Judge.Of(p, exercise))
+        .TakeWhile(v => v is Verdict.Missed or Verdict.CutShort or Verdict.MixedLoads)
+        .Count(v => v == Verdict.Missed);
+
     private static bool NeverCounted(Slot slot, ReachableLoads? loads) =>
         loads is null && (slot.Progress.Kind == ProgressKind.None || slot.Scheme is Scheme.Total or Scheme.Tick);
 

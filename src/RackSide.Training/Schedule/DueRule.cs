@@ -51,6 +51,24 @@ public static class DueRule
             : Complete(plan, past, today, DueKind.Train, day, Caution(plan, past, today));
     }
 
+    /// <summary>The first strength date from a date on, if every day before it goes as said.</summary>
+    /// <returns>The date and its day; null where the plan has no strength day.</returns>
+    public static (LocalDate Date, TrainingDay Day)? NextStrength(Plan plan, IReadOnlyList<DayDone> done, LocalDate today)
+    {
+        if (WeekPattern.StrengthBefore(plan, today) is null)
+        {
+            return null;
+        }
+
+        var due = For(plan, done, today);
+        return due switch
+        {
+            { Day: { Kind: DayKind.Strength } day } => (today, day),
+            { NextDay.Kind: DayKind.Strength } => (due.Next, due.NextDay),
+            _ => NextStrength(plan, [.. done, new DayDone(due.Next, due.NextDay.Key)], due.Next.PlusDays(1)),
+        };
+    }
+
     private static DayDue Complete(
         Plan plan, TrainedDays past, LocalDate today, DueKind kind, TrainingDay? day, string why)
     {
