@@ -6,7 +6,7 @@ namespace RackSide.Logbook.Journals;
 /// Every write since the copy, each synced before it is acknowledged. Its file is written full of zeros beforehand, so
 /// that a full disk does not stop it.
 /// </summary>
-internal sealed class Journal(IDisk disk, string rack, int room) : IDisposable
+internal sealed class Journal(IDisk disk, Func<string> rack, int room) : IDisposable
 {
     private readonly List<JournalRecord> kept = [];
     private long follows;
@@ -23,7 +23,7 @@ internal sealed class Journal(IDisk disk, string rack, int room) : IDisposable
     /// <exception cref="IOException">It could not be opened or wiped.</exception>
     public void Resume(JournalReading reading)
     {
-        Keep(reading);
+        Keep(reading.Follows, reading.Records);
         file = disk.Open(FileNames.Journal);
         end = reading.End;
         if (reading.Torn)
@@ -33,11 +33,11 @@ internal sealed class Journal(IDisk disk, string rack, int room) : IDisposable
         }
     }
 
-    /// <summary>Remembers what a journal said whose file cannot be gone on with; the next record writes a new file.</summary>
-    public void Keep(JournalReading reading)
+    /// <summary>Remembers the records of a journal whose file cannot be gone on with; the next record writes a new file.</summary>
+    public void Keep(long copied, IEnumerable<JournalRecord> records)
     {
-        follows = reading.Follows;
-        kept.AddRange(reading.Records);
+        follows = copied;
+        kept.AddRange(records);
     }
 
     /// <summary>Adds a record; returns when it is on disk.</summary>
@@ -94,7 +94,7 @@ internal sealed class Journal(IDisk disk, string rack, int room) : IDisposable
     // A whole new file beside the old one, which stays until the new one has its name.
     private void WriteAnew(IReadOnlyList<JournalRecord> records)
     {
-        JournalRecord[] all = [JournalReading.Head(rack, follows), .. records];
+        JournalRecord[] all = [JournalReading.Head(rack(), follows), .. records];
         var used = all.Sum(r => r.Size);
         var bytes = new byte[Math.Max(room, 2 * used)];
         var at = 0;
