@@ -110,6 +110,17 @@ public class CatalogueTests
         entry.Children.TryGetValue(name, out var node) ? ((YamlScalarNode)node).Value! : "";
 
     [Fact]
+    public void No_name_or_cue_carries_a_capital_or_a_sign_that_would_make_it_a_makers_name()
+    {
+        string[] places = ["Romanian", "Achilles"];
+        var words = Catalogue.All
+            .SelectMany(e => Lines(e.Cues).Append(e.ShortName).Append(char.ToLowerInvariant(e.Name[0]) + e.Name[1..]))
+            .SelectMany(line => line.Split(' '));
+
+        words.Except(places).Should().OnlyContain(w => !w.Any(c => char.IsUpper(c) || c > 127));
+    }
+
+    [Fact]
     public void A_faulty_entry_is_told_and_not_skipped()
     {
         var reading = CatalogueFile.Read("- id: nod\n  name: Nod\n  motion: squatting\n", "more.yaml");
