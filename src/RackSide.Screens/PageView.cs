@@ -25,6 +25,7 @@ public sealed class PageView : Runnable
         this.draw = draw;
         brush = new PageBrush(colour);
         CanFocus = true;
+        Title = "RackSide";
     }
 
     /// <summary>Draws the page as it stands now and sends what differs from what the terminal shows.</summary>

@@ -13,7 +13,11 @@ internal sealed class ScreenSignals : IDisposable
     /// <summary>Begins to listen.</summary>
     /// <param name="nudges">Told of requests to end, and of going on after a stop.</param>
     /// <param name="hangUp">Called when the terminal is gone.</param>
-    public ScreenSignals(Nudges nudges, Action hangUp)
+    /// <param name="runtimeKeepsTerminal">
+    /// Whether the driver reads through the runtime. After a stop the runtime puts the terminal into the state it last gave
+    /// it: with that driver this makes it raw again; with one that has made it raw itself, it would undo that.
+    /// </param>
+    public ScreenSignals(Nudges nudges, Action hangUp, bool runtimeKeepsTerminal)
     {
         On(PosixSignal.SIGTERM, () => nudges.Stop(ScreenEnd.Terminated));
         On(PosixSignal.SIGQUIT, () => nudges.Stop(ScreenEnd.Terminated));
@@ -21,17 +25,17 @@ internal sealed class ScreenSignals : IDisposable
         On(PosixSignal.SIGHUP, hangUp);
         if (!OperatingSystem.IsWindows())
         {
-            On(PosixSignal.SIGCONT, nudges.Resume);
+            On(PosixSignal.SIGCONT, nudges.Resume, cancel: !runtimeKeepsTerminal);
         }
     }
 
     /// <summary>Stops listening.</summary>
     public void Dispose() => registrations.ForEach(registration => registration.Dispose());
 
-    private void On(PosixSignal signal, Action answer) =>
+    private void On(PosixSignal signal, Action answer, bool cancel = true) =>
         registrations.Add(PosixSignalRegistration.Create(signal, context =>
         {
-            context.Cancel = true;
+            context.Cancel = cancel;
             answer();
         }));
 }
