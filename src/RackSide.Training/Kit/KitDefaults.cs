@@ -11,7 +11,15 @@ public static class KitDefaults
     private static readonly string[] Garage =
     [
         "barbell", "plates", "dumbbells", "rack", "safety bars", "bench", "pull-up bar",
-        "mat", "wall", "box", "band", "broomstick",
+        "mat", "wall", "box", "chair", "band", "broomstick",
+    ];
+
+    /// <summary>Every word for a thing a gym can own, the words the exercise catalogue uses; in the order they are offered.</summary>
+    public static IReadOnlyList<string> EquipmentWords { get; } =
+    [
+        .. Garage, "incline bench", "dip bars", "cable stack", "assist machine", "leg press", "row machine",
+        "chest press machine", "shoulder press machine", "back-extension bench", "floor pivot", "platform",
+        "straps", "towel", "wheel",
     ];
 
     /// <summary>A garage's kit in that unit: one bar, a home set of plates, light dumbbells, rack, bench and a bar to hang from.</summary>
