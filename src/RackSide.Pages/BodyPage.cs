@@ -41,8 +41,9 @@ public abstract record BodyPage(string Title)
         return canvas.Done();
     }
 
+    // Near the top, because the rest of a broken line and what comes next stand below it.
     private static int FirstShown(int count, int height, int active) =>
-        Math.Clamp(active - (height / 2), 0, Math.Max(0, count - height));
+        Math.Clamp(active - ((height - 1) / 4), 0, Math.Max(0, count - height));
 
     private static void DrawLines(Canvas canvas, IReadOnlyList<BodyLine> lines, int first)
     {
@@ -59,12 +60,16 @@ public abstract record BodyPage(string Title)
         }
     }
 
-    // The sentence lies on the rule above the keys, so that nothing moves when it comes and goes.
+    // The sentence lies on the rule above the keys, so that nothing moves when it comes and goes; a second line of it, on
+    // a narrow page, lies on the row above.
     private void DrawSaid(Canvas canvas)
     {
-        if (Said is not null)
+        var lines = Said is null ? [] : BodyText.Wrap(Said, Math.Max(1, canvas.Size.Columns - 4));
+        for (var i = 0; i < lines.Count; i++)
         {
-            canvas.Write(1, canvas.Size.Rows - 3, $" {Said} ", Look.Bold);
+            var row = canvas.Size.Rows - 2 - lines.Count + i;
+            canvas.Fill(0, row, canvas.Size.Columns, '─');
+            canvas.Write(1, row, $" {lines[i]} ", Look.Bold);
         }
     }
 }

@@ -27,10 +27,13 @@ internal static class BodyText
     /// <summary>How many lines a page holds.</summary>
     public static int Height(PageSize size) => Math.Max(1, Frame.Bottom(size) - Frame.Top(size));
 
+    /// <summary>Whether a paragraph is an entry of a list.</summary>
+    public static bool IsListed(string paragraph) => paragraph.StartsWith(Bullet, StringComparison.Ordinal);
+
     /// <summary>A paragraph in lines; one that begins with "- " hangs by two, and a word too long for a line is cut up.</summary>
     public static IReadOnlyList<string> Wrap(string paragraph, int width)
     {
-        var bullet = paragraph.StartsWith(Bullet, StringComparison.Ordinal);
+        var bullet = IsListed(paragraph);
         var (text, inner) = bullet ? (paragraph[Bullet.Length..], Math.Max(1, width - Bullet.Length)) : (paragraph, width);
         var lines = Frame.Wrap(CutLongWords(text, inner), inner);
         return bullet ? [.. lines.Select((line, i) => (i == 0 ? Bullet : "  ") + line)] : lines;

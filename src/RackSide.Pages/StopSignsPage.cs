@@ -2,13 +2,21 @@ using RackSide.Training.Safety;
 
 namespace RackSide.Pages;
 
-/// <summary>The signs to stop at, and what to do. Any key leaves it; no clock stops for it.</summary>
+/// <summary>The signs to stop at, and what to do, laid over any page; no clock stops for it.</summary>
 public static class StopSignsPage
 {
     /// <summary>The page.</summary>
-    public static Page Draw(PageSize size)
+    /// <param name="size">Its size.</param>
+    /// <param name="movedOn">How many lines were moved on, on a page too small for all signs.</param>
+    public static Page Draw(PageSize size, int movedOn = 0) => new TextPage("STOP SIGNS", Paragraphs)
     {
-        var lines = StopSigns.WhatToDo.Take(1).Concat(StopSigns.All.Select(sign => "- " + sign)).Concat(StopSigns.WhatToDo.Skip(1));
-        return new TextPage("STOP SIGNS", [.. lines]) { Hints = [new("any key", "back")] }.Draw(size);
-    }
+        MovedOn = movedOn,
+        Hints = [new("ENTER", "back")],
+    }.Draw(size);
+
+    /// <summary>How many lines are moved on after a key; null where the key closes the page, as all but up and down do.</summary>
+    public static int? Press(KeyPress key, int movedOn) => TextPage.Move(key, movedOn);
+
+    private static IReadOnlyList<string> Paragraphs { get; } =
+        [StopSigns.WhatToDo[0], .. StopSigns.All.Select(sign => "- " + sign), .. StopSigns.WhatToDo.Skip(1)];
 }

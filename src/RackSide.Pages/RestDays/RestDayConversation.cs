@@ -22,7 +22,7 @@ public sealed class RestDayConversation(RestDayTexts texts) : IConversation
 
     private int chosen = Lines.Length - 1;
     private string? typed;
-    private bool stopSigns;
+    private int? stopSigns;
     private Notice notice;
 
     /// <inheritdoc/>
@@ -35,21 +35,26 @@ public sealed class RestDayConversation(RestDayTexts texts) : IConversation
     public RestDayChoice? Choice { get; private set; }
 
     /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => stopSigns
-        ? StopSignsPage.Draw(size)
+    public Page Draw(PageSize size, Instant now) => stopSigns is { } movedOn
+        ? StopSignsPage.Draw(size, movedOn)
         : ((typed is null ? Options() : Entry(typed)) with { Said = notice.At(now) }).Draw(size);
 
     /// <inheritdoc/>
     public Bell Press(KeyPress key, Instant now)
     {
-        var toggled = stopSigns || key.IsStopSigns();
-        stopSigns = toggled && !stopSigns;
-        notice = Notice.Say(toggled ? null : typed is null ? OnOptions(key) : OnEntry(typed, key), now);
+        notice = Notice.Say(OnStopSigns(key) ? null : typed is null ? OnOptions(key) : OnEntry(typed, key), now);
         return Bell.None;
     }
 
     /// <summary>Nothing passes with time here but a sentence, and that goes by itself.</summary>
     public Bell Tick(Instant now) => Bell.None;
+
+    private bool OnStopSigns(KeyPress key)
+    {
+        var open = stopSigns;
+        stopSigns = open is { } movedOn ? StopSignsPage.Press(key, movedOn) : key.IsStopSigns() ? 0 : null;
+        return open is not null || stopSigns is not null;
+    }
 
     private string? OnOptions(KeyPress key)
     {
@@ -98,7 +103,7 @@ public sealed class RestDayConversation(RestDayTexts texts) : IConversation
     {
         Place = texts.Done ?? "",
         Above = [texts.Why, $"Next: {texts.Next}: {texts.Holds}."],
-        Hints = [new("ENTER", "as marked"), new("1-4", "choose"), new("+ -", "up, down"), new("?", "stop signs")],
+        Hints = [new("ENTER", "choose"), new("1-4", "at once"), new("+ -", "up, down"), new("?", "stop signs")],
     };
 
     private BodyPage Entry(string soFar) => new EntryPage($"REST DAY  {texts.Today}", "Body weight today?", soFar, EntryPage.NumberRoom)

@@ -13,10 +13,11 @@ internal static class AdvicePage
         return new TextPage(SetUpHints.Title("advice"), [$"You said yes to: {question.Text}.", question.Advice, Kept])
         {
             Place = SetUpHints.Place(state),
+            MovedOn = state.Line,
             Hints = [new("ENTER", "read, go on"), SetUpHints.Back, SetUpHints.StopSigns],
         };
     }
 
     public static SetUpTurn Press(SetUpState state, KeyPress key) =>
-        key.IsAccept() ? new(state.GoOn()) : SetUpTurn.Refused(state);
+        key.IsAccept() ? new(state.GoOn()) : SetUpHints.ReadOn(state, key);
 }

@@ -18,12 +18,13 @@ internal static class DonePage
         ])
         {
             Place = SetUpHints.Place(state),
+            MovedOn = state.Line,
             Hints = [new("ENTER", "begin"), SetUpHints.Back, SetUpHints.StopSigns],
         };
     }
 
     public static SetUpTurn Press(SetUpState state, KeyPress key) =>
-        key.IsAccept() ? new(state.GoOn()) : SetUpTurn.Refused(state);
+        key.IsAccept() ? new(state.GoOn()) : SetUpHints.ReadOn(state, key);
 
     private static string Plates(SetUpAnswers answers) => answers.Plates.Any(p => p.Pairs > 0)
         ? string.Join(", ", answers.Plates.Where(p => p.Pairs > 0).Select(p => p.Pairs == 1 ? p.Mass.Number : $"{p.Pairs} x {p.Mass.Number}"))

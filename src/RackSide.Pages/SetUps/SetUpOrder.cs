@@ -15,7 +15,7 @@ public static class SetUpOrder
         { At: SetUpPage.Done } => state with { Finished = true },
         { At: SetUpPage.Safety, Yes.IsEmpty: true } => state.To(SetUpPage.Done),
         { At: SetUpPage.Advice } when state.AdviceShown + 1 < state.Yes.Count =>
-            state with { AdviceShown = state.AdviceShown + 1 },
+            state.To(SetUpPage.Advice) with { AdviceShown = state.AdviceShown + 1 },
         _ => state.To(state.At + 1) with { AdviceShown = 0 },
     };
 
@@ -25,7 +25,7 @@ public static class SetUpOrder
         { At: SetUpPage.Welcome } => null,
         { At: SetUpPage.Done, Yes.IsEmpty: true } => state.To(SetUpPage.Safety),
         { At: SetUpPage.Done } => state.To(SetUpPage.Advice) with { AdviceShown = state.Yes.Count - 1 },
-        { At: SetUpPage.Advice, AdviceShown: > 0 } => state with { AdviceShown = state.AdviceShown - 1 },
+        { At: SetUpPage.Advice, AdviceShown: > 0 } => state.To(SetUpPage.Advice) with { AdviceShown = state.AdviceShown - 1 },
         _ => state.To(state.At - 1),
     };
 

@@ -14,14 +14,14 @@ public sealed record SetUpState
     /// <summary>The page shown.</summary>
     public SetUpPage At { get; init; }
 
-    /// <summary>The active line of a page of ticks or counts, from 0.</summary>
+    /// <summary>The active line of a page of ticks or counts, from 0; on a page to read, how many lines were moved on.</summary>
     public int Line { get; init; }
 
     /// <summary>Which advice is shown, from 0.</summary>
     public int AdviceShown { get; init; }
 
-    /// <summary>Whether the stop signs lie over the page.</summary>
-    public bool StopSigns { get; init; }
+    /// <summary>How many lines of the stop signs were moved on; null while they do not lie over the page.</summary>
+    public int? StopSigns { get; init; }
 
     /// <summary>Whether everything was answered and accepted.</summary>
     public bool Finished { get; init; }

@@ -8,8 +8,8 @@ public static class SetUpSteps
     /// <summary>Takes a key.</summary>
     public static SetUpTurn Press(SetUpState state, KeyPress key) => state switch
     {
-        { StopSigns: true } => new(state with { StopSigns = false }),
-        _ when key.IsStopSigns() => new(state with { StopSigns = true }),
+        { StopSigns: { } movedOn } => new(state with { StopSigns = StopSignsPage.Press(key, movedOn) }),
+        _ when key.IsStopSigns() => new(state with { StopSigns = 0 }),
         _ when key.IsBack() => state.GoBack() is { } back ? new(back) : SetUpTurn.Refused(state, WelcomePage.FirstPage),
         _ => OnPage(state, key),
     };
@@ -20,7 +20,7 @@ public static class SetUpSteps
     /// <param name="kitFile">Where the kit will be written, to be named on the last page.</param>
     /// <param name="said">A passing sentence, or null.</param>
     public static Page Draw(SetUpState state, PageSize size, string kitFile, string? said) =>
-        state.StopSigns ? StopSignsPage.Draw(size) : (View(state, kitFile) with { Said = said }).Draw(size);
+        state.StopSigns is { } movedOn ? StopSignsPage.Draw(size, movedOn) : (View(state, kitFile) with { Said = said }).Draw(size);
 
     private static BodyPage View(SetUpState state, string kitFile) => state.At switch
     {

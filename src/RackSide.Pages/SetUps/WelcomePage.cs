@@ -12,6 +12,7 @@ internal static class WelcomePage
     public static TextPage View(SetUpState state) => new(SetUpHints.Title("welcome"), [What, .. Cautions.All])
     {
         Place = SetUpHints.Place(state),
+        MovedOn = state.Line,
         Hints = [new("ENTER", "read, go on"), new("? *", "stop signs"), new("q", "leave")],
     };
 
@@ -19,8 +20,8 @@ internal static class WelcomePage
     public static SetUpTurn Press(SetUpState state, KeyPress key) => key switch
     {
         _ when key.IsAccept() => new(state.GoOn()),
-        { Code: KeyCode.Character, Character: '*' } => new(state with { StopSigns = true }),
+        { Code: KeyCode.Character, Character: '*' } => new(state with { StopSigns = 0 }),
         { Code: KeyCode.Character, Character: 'q' } => new(state with { Left = true }),
-        _ => SetUpTurn.Refused(state),
+        _ => SetUpHints.ReadOn(state, key),
     };
 }

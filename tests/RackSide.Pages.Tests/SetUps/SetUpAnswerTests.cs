@@ -95,6 +95,10 @@ public class SetUpAnswerTests
         Answers(On(SetUpPage.OtherKit, keys)).ToKit().Equipment.Contains(word).Should().Be(owned);
 
     [Fact]
+    public void What_is_asked_about_is_named_in_the_catalogues_words() =>
+        KitOption.All.Select(option => option.Word).Should().BeSubsetOf(KitDefaults.EquipmentWords);
+
+    [Fact]
     public void Without_dumbbells_the_kit_has_no_masses_of_them() =>
         Answers(On(SetUpPage.OtherKit, "5")).ToKit().Dumbbells.Should().BeEmpty();
 

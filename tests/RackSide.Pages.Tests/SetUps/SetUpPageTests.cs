@@ -45,6 +45,39 @@ public class SetUpPageTests
         page.Text.Split('\n')[page.CursorRow].Should().StartWith(">");
     }
 
+    [Theory]
+    [InlineData("setup-1-welcome", "plan.")]
+    [InlineData("setup-8-safety-advice-1", "which.")]
+    [InlineData("setup-9-done", "gym.yaml")]
+    [InlineData("stop-signs", "again.")]
+    public void On_a_page_too_small_a_text_can_be_read_to_its_end(string name, string lastWord)
+    {
+        var conversation = SetUpPages.After($"{SetUpPages.ByKeys[name]} {string.Concat(Enumerable.Repeat("- ", 30))}");
+        conversation.Draw(new PageSize(30, 8), SetUpPages.Now).Text.Should().Contain(lastWord).And.NotContain("...");
+    }
+
+    [Theory]
+    [InlineData(1, 1)]
+    [InlineData(4, 3)]
+    [InlineData(12, 5)]
+    [InlineData(200, 2)]
+    public void No_size_is_too_small_to_be_drawn_and_pressed(int columns, int rows)
+    {
+        foreach (var keys in SetUpPages.ByKeys.Values)
+        {
+            var conversation = SetUpPages.After(keys + " x");
+            conversation.Draw(new PageSize(columns, rows), SetUpPages.Now).Size.Should().Be(new PageSize(columns, rows));
+        }
+    }
+
+    [Fact]
+    public void A_sentence_too_long_for_a_narrow_page_takes_two_rows()
+    {
+        var conversation = SetUpPages.After("ENTER ENTER x");
+        var words = Words(conversation.Draw(new PageSize(30, 8), SetUpPages.Now));
+        words.Should().Contain(Notice.DeadKey.Split(' '));
+    }
+
     [Fact]
     public void A_dead_key_says_one_sentence_for_two_seconds_and_changes_nothing_else()
     {
