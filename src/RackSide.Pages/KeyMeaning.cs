@@ -12,8 +12,8 @@ public static class KeyMeaning
     /// <summary>One page back, or out of what is open: <c>/</c> or Esc.</summary>
     public static bool IsBack(this KeyPress key) => key.Code == KeyCode.Escape || key.Is('/');
 
-    /// <summary>The stop signs: <c>?</c>, on every page.</summary>
-    public static bool IsStopSigns(this KeyPress key) => key.Is('?');
+    /// <summary>The stop signs: <c>!</c>, on every page.</summary>
+    public static bool IsStopSigns(this KeyPress key) => key.Is('!');
 
     /// <summary>One more.</summary>
     public static bool IsMore(this KeyPress key) => key.Is('+') || key.Is('=') || key.Is('d');

@@ -1,5 +1,6 @@
 using LiteDB;
 using RackSide.Training.History;
+using RackSide.Training.Loading;
 
 namespace RackSide.Logbook.Documents;
 

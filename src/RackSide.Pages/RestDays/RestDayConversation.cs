@@ -103,13 +103,13 @@ public sealed class RestDayConversation(RestDayTexts texts) : IConversation
     {
         Place = texts.Done ?? "",
         Above = [texts.Why, $"Next: {texts.Next}: {texts.Holds}."],
-        Hints = [new("ENTER", "choose"), new("1-4", "at once"), new("+ -", "up, down"), new("?", "stop signs")],
+        Hints = [new("ENTER", "choose"), new("1-4", "at once"), new("+ -", "up, down"), new("!", "stop signs")],
     };
 
     private BodyPage Entry(string soFar) => new EntryPage($"REST DAY  {texts.Today}", "Body weight today?", soFar, EntryPage.NumberRoom)
     {
         Unit = texts.Unit.Symbol(),
         Below = "Same scales, same time of day.",
-        Hints = [new("ENTER", "write it"), new("0-9 .", "type"), new("/", "back"), new("?", "stop signs")],
+        Hints = [new("ENTER", "write it"), new("0-9 .", "type"), new("/", "back"), new("!", "stop signs")],
     };
 }

@@ -7,7 +7,7 @@ internal static class SetUpHints
 
     public static KeyHint Back { get; } = new("/", "back");
 
-    public static KeyHint StopSigns { get; } = new("?", "stop signs");
+    public static KeyHint StopSigns { get; } = new("!", "stop signs");
 
     public static KeyHint Move { get; } = new("+ -", "up, down");
 

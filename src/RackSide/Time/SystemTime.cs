@@ -11,7 +11,10 @@ internal static class SystemTime
     public static IClock Start(Func<string, string?> environment)
     {
         var hook = ClockHook.Read(environment, Zone());
-        return new SteadyClock(hook.Start ?? SystemClock.Instance.GetCurrentInstant(), BootTime.Elapsed, hook.Speed);
+#pragma warning disable RS0030 // This is the one place.
+        var started = hook.Start ?? SystemClock.Instance.GetCurrentInstant();
+#pragma warning restore RS0030
+        return new SteadyClock(started, BootTime.Elapsed, hook.Speed);
     }
 
     /// <summary>The zone of this machine, or UTC where it has none that is known.</summary>

@@ -192,7 +192,7 @@ public class SetUpAnswerTests
     public void The_stop_signs_are_one_key_from_every_page_and_any_key_goes_back(int pages)
     {
         var lead = string.Concat(Enumerable.Repeat("ENTER ", pages));
-        var (page, signs, after) = (Text(lead), Text(lead + "?"), Text(lead + "? 5"));
+        var (page, signs, after) = (Text(lead), Text(lead + "!"), Text(lead + "! 5"));
         signs.Should().Contain("STOP SIGNS").And.NotContain("SET-UP");
         after.Should().Be(page);
     }

@@ -29,7 +29,7 @@ public static class SetUpPages
         ["setup-8-safety-advice-5"] = "ENTER ENTER ENTER ENTER ENTER ENTER ENTER 5 ENTER",
         ["setup-9-done"] = "ENTER ENTER ENTER ENTER ENTER ENTER ENTER ENTER",
         ["setup-9-done-floor-work"] = "ENTER Ottoline ENTER ENTER ENTER 2 ENTER 6 ENTER ENTER 4 2 ENTER ENTER ENTER",
-        ["stop-signs"] = "?",
+        ["stop-signs"] = "!",
     };
 
     public static readonly (int Columns, int Rows)[] Sizes = [(50, 15), (80, 24), (120, 40), (30, 8)];
