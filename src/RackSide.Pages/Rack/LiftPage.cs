@@ -7,57 +7,67 @@ namespace RackSide.Pages.Rack;
 /// <summary>A set in hand: how heavy and how many in digits for the bar, what is on the sleeve, what happened last time.</summary>
 internal static class LiftPage
 {
+    private const string State = " LIFT ";
+
+    /// <summary>Columns for the unit right of the digits.</summary>
+    private const int UnitRoom = 5;
+
+    /// <summary>Columns of the word before a line.</summary>
+    private const int Label = 11;
+
     public static void Draw(Canvas canvas, Session s, Lifting p)
     {
         var item = (SlotItem)s.Place.Current!;
+        var list = ListFits(canvas.Size, Digits(s, p));
+        var left = list ? SlotList.Width + 2 : canvas.Size.Compact ? 0 : 1;
         SessionPages.Header(canvas, s, Words.Name(s, item).ToUpperInvariant());
-        var left = canvas.Size.Compact ? 0 : SlotList.Width + 2;
-        if (!canvas.Size.Compact)
+        if (list)
         {
             SlotList.Draw(canvas, s);
         }
 
         var row = DrawTitle(canvas, s, item, left);
-        row = DrawDigits(canvas, s, p, item, left, row);
+        row = DrawDigits(canvas, s, p, left, row);
         row = DrawSleeve(canvas, s, p, item, left, row);
         DrawLines(canvas, s, p, item, left, row);
-        Frame.Keys(canvas, Hints(s, p, item));
+        Frame.Keys(canvas, Hints(s, p));
     }
+
+    /// <summary>The list of slots gives way where the digits would not fit beside it at their usual width.</summary>
+    private static bool ListFits(PageSize size, string digits) =>
+        !size.Compact && BigDigits.Width(digits, 2) <= size.Columns - SlotList.Width - 2 - UnitRoom;
 
     private static int DrawTitle(Canvas canvas, Session s, SlotItem item, int left)
     {
+        var (size, row) = (canvas.Size, Frame.Top(canvas.Size));
         var which = item is TotalItem total ? $"{s.Place.Counted(total.Slot)} of {total.Total} done" : Words.Which(item);
-        if (canvas.Size.Compact)
-        {
-            canvas.Write(0, 1, which, Look.Bold | Look.Now);
-            canvas.WriteRight(canvas.Size.Columns, 1, RestedFor(s) ?? "");
-            return 2;
-        }
-
-        canvas.Write(left, 2, Words.Name(s, item).ToUpperInvariant(), Look.Bold | Look.Now);
-        canvas.WriteRight(canvas.Size.Columns - 1, 2, which, Look.Bold);
-        return 4;
+        canvas.Write(left, row, State, Look.Bold | Look.Reverse);
+        canvas.Write(left + State.Length + 1, row, size.Compact ? which : Words.Name(s, item).ToUpperInvariant(), Look.Bold | Look.Now);
+        canvas.WriteRight(size.Columns - (size.Compact ? 0 : 1), row, size.Compact ? Rested(s) : which, size.Compact ? Look.Plain : Look.Bold);
+        return row + (size.Compact ? 1 : 2);
     }
 
-    private static int DrawDigits(Canvas canvas, Session s, Lifting p, SlotItem item, int left, int row)
+    private static string Digits(Session s, Lifting p) => SetInHand.Load(s, p) is { Amount: > 0 } load
+        ? $"{load.Number} x {SetInHand.Reps(s, p)}"
+        : $"{SetInHand.Reps(s, p)}";
+
+    private static int DrawDigits(Canvas canvas, Session s, Lifting p, int left, int row)
     {
         var size = canvas.Size;
-        var (load, reps) = (SetInHand.Load(s, p), SetInHand.Reps(s, p));
-        var text = load is { Amount: > 0 } l ? $"{l.Number} x {reps}" : $"{reps}";
-        var room = size.Columns - left - (size.Compact ? 0 : 5);
-        var scale = BigDigits.Scale(text, room, Math.Max(BigDigits.Dots, (size.Rows * 45 / 100) - (size.Compact ? 1 : 3)));
+        var text = Digits(s, p);
+        var scale = BigDigits.Scale(text, size.Columns - left - (size.Compact ? 0 : UnitRoom), Math.Max(BigDigits.Dots, size.Rows * 40 / 100));
         if (scale.Rows == 0 || size.Rows < 12)
         {
-            canvas.Write(left, row, load is { Amount: > 0 } k ? $"{k} x {reps}" : $"{reps} reps", Look.Bold);
+            canvas.Write(left, row, Shown(s, p), Look.Bold);
             canvas.Cursor(left, row);
             return row + 1;
         }
 
-        var end = BigDigits.Draw(canvas, left, row, text, scale, Look.Bold);
-        var unit = load is { Amount: > 0 } u ? u.Symbol : "reps";
-        canvas.Write(Math.Min(end, size.Columns - unit.Length), row + (BigDigits.Dots * scale.Rows) - 1, unit);
-        canvas.Cursor(left, row + (BigDigits.Dots * scale.Rows) - 1);
-        return row + (BigDigits.Dots * scale.Rows) + 1;
+        var (end, last) = (BigDigits.Draw(canvas, left, row, text, scale, Look.Bold), row + (BigDigits.Dots * scale.Rows) - 1);
+        var unit = SetInHand.Load(s, p) is { Amount: > 0 } load ? load.Symbol : "reps";
+        canvas.Write(Math.Min(end, size.Columns - unit.Length), last, unit);
+        canvas.Cursor(left, last);
+        return last + 2;
     }
 
     private static int DrawSleeve(Canvas canvas, Session s, Lifting p, SlotItem item, int left, int row)
@@ -93,11 +103,16 @@ internal static class LiftPage
             bottom = WriteUp(canvas, left, bottom, Frame.Wrap($"{doubt}. ENTER again writes {Shown(s, p)}", width), Look.Bold | Look.Reverse);
         }
 
-        foreach (var line in Lines(s, p, item).Where(l => l.Length > 0).TakeWhile(_ => row < bottom))
+        foreach (var line in Lines(s, p, item).Where(l => l.Length > 0).SelectMany(l => Hung(l, width)).TakeWhile(_ => row < bottom))
         {
-            canvas.Write(left, row++, Frame.Fit(line, width));
+            canvas.Write(left, row++, line);
         }
     }
+
+    /// <summary>A line in as many as it needs, the later ones under its text.</summary>
+    private static IEnumerable<string> Hung(string line, int width) => line.Length <= width || line.Length < Label
+        ? [line]
+        : Frame.Wrap(line[Label..], width - Label).Select((part, i) => (i == 0 ? line[..Label] : new string(' ', Label)) + part);
 
     private static int WriteUp(Canvas canvas, int left, int bottom, IReadOnlyList<string> lines, Look look)
     {
@@ -114,28 +129,27 @@ internal static class LiftPage
         var exercise = s.Setting.Catalogue[item.Asked.Exercise];
         var work = s.Place.Work(item.Slot).ToList();
         yield return p.Field == Field.Load ? "changing the weight; * goes back to reps" : "";
-        yield return Rested(s);
-        yield return work.Count > 0 ? $"this exercise   {Words.Row(work)}" : $"why             {item.Asked.Why.Line}";
+        yield return BeforeLoading.Reminder(exercise, s.Setting.Kit) is { } safety && work.Count == 0 ? $"safety     {safety}" : "";
+        yield return work.Count > 0 ? $"today      {Words.Row(work)}" : $"why        {item.Asked.Why.Line}";
         yield return LastTime(s, item);
-        yield return BeforeLoading.Reminder(exercise, s.Setting.Kit) is { } safety && work.Count == 0 ? safety : $"cue             {exercise.Cues.WayDown}";
+        yield return $"cue        {exercise.Cues.WayDown}";
+        yield return Rested(s);
     }
 
-    private static string Rested(Session s) => RestedFor(s) ?? "";
-
-    private static string? RestedFor(Session s) => s.Phase is Lifting { Rested: { Ends: { } ends } clock }
+    private static string Rested(Session s) => s.Phase is Lifting { Rested: { Ends: { } ends } clock }
         ? $"rested {Words.Gone(ends - clock.Began)}, +{Words.Gone(s.Now - ends)}"
-        : null;
+        : "";
 
     private static string LastTime(Session s, SlotItem item) =>
         s.Setting.Before.Of(item.Asked.Exercise).LastOrDefault() is { } last
-            ? $"last time       {(last.Sets[0].Set.Load is { Amount: > 0 } load ? $"{load.Number} x " : "")}{Words.Row(last.Sets)}"
-            : "last time       none: the first time";
+            ? $"last time  {(last.Sets[0].Set.Load is { Amount: > 0 } load ? $"{load.Number} x " : "")}{Words.Row(last.Sets)}"
+            : "last time  none: the first time";
 
     private static string Shown(Session s, Lifting p) => SetInHand.Load(s, p) is { Amount: > 0 } load
         ? $"{load} x {SetInHand.Reps(s, p)}"
         : $"{SetInHand.Reps(s, p)} reps";
 
-    private static IReadOnlyList<KeyHint> Hints(Session s, Lifting p, SlotItem item) =>
+    private static IReadOnlyList<KeyHint> Hints(Session s, Lifting p) =>
     [
         new(KeyTable.Pad(Verb.Accept), $"did {SetInHand.Reps(s, p)}"),
         new(KeyTable.Pad(Verb.Digit), p.Field == Field.Load ? "type weight" : "type reps"),

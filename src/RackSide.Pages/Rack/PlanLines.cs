@@ -19,7 +19,7 @@ public static class PlanLines
     public static string What(Catalogue catalogue, Prescription asked, PageSize size)
     {
         var exercise = catalogue[asked.Exercise];
-        var name = size.Compact ? exercise.ShortName.PadRight(16) : exercise.Name.PadRight(34);
+        var name = size.Compact ? exercise.ShortName.PadRight(16) : exercise.Name.PadRight(36);
         return $"{name} {Sets(asked),-10} {(asked.Load is { Amount: > 0 } load ? load.ToString() : "")}".TrimEnd();
     }
 

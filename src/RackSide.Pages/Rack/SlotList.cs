@@ -32,7 +32,7 @@ internal static class SlotList
         var inHand = place.Current is SlotItem current && current.Slot == asked.Slot;
         var look = inHand ? Look.Bold : Look.Plain;
         var name = s.Setting.Catalogue[asked.Exercise].ShortName.ToLowerInvariant();
-        canvas.Write(0, row, (inHand ? "> " : "  ") + Frame.Fit(name, 12), look);
+        canvas.Write(0, row, (inHand ? "> " : "  ") + Frame.Fit(name, 14), look);
         canvas.WriteRight(Width - 1, row, State(place, asked), look);
     }
 
@@ -40,7 +40,7 @@ internal static class SlotList
     {
         Scheme.Hold => $"{asked.Targets.Count}x{asked.Targets[0]}s",
         Scheme.Tick or Scheme.Total => "",
-        _ => asked.Scheme.Text,
+        _ => $"{asked.Targets.Count}x{asked.Targets[0]}",
     };
 
     private static string State(Place place, Prescription asked)
