@@ -19,8 +19,7 @@ internal static class PlainLines
 
     public static IReadOnlyList<string> Of(WeekSummary s)
     {
-        List<string> lines = [Head(s), $"done: {(s.Done.Count == 0 ? "nothing yet" : string.Join(", ", s.Done.Select(d => $"{Day(d.Date)} {d.Name}")))}"];
-        lines.AddRange(s.Lifts.Take(MostLifts).Select(Lift));
+        List<string> lines = [Head(s), $"done: {Done(s)}", .. s.Lifts.Take(MostLifts).Select(Lift)];
         lines.Add(Work(s.Work));
         lines.AddRange(s.Work.Totals.Select(t => Inv($"{t.Name}: {t.Done} of {t.Asked} in all")));
         lines.AddRange(s.Body is { } body ? [Body(body)] : []);
@@ -41,8 +40,13 @@ internal static class PlainLines
     {
         var (from, to) = (s.Week.Monday, s.Week.Sunday);
         var first = from.Month == to.Month ? Inv($"{from.Day}") : DayMonth.Format(from);
-        return Inv($"week {s.Week.Number} of {s.Week.Year}, {first} to {DayMonth.Format(to)}: {s.Done.Count} of {s.Planned} training days done");
+        var days = Inv($"{s.Done.Count} of {s.Planned} training days done");
+        return Inv($"week {s.Week.Number} of {s.Week.Year}, {first} to {DayMonth.Format(to)}: {days}");
     }
+
+    private static string Done(WeekSummary s) => s.Done.Count == 0
+        ? "nothing yet"
+        : string.Join(", ", s.Done.Select(d => $"{Day(d.Date)} {d.Name}"));
 
     private static string Lift(LiftLine l) => l is { Now: { } now, Began: { } began }
         ? $"{l.Name,-14} {now,8}, next {l.Next,8}: {l.Word} (began at {began})"

@@ -27,6 +27,14 @@ public class DueRuleProperties
         done.Zip(done.Skip(1)).Should().OnlyContain(p => Period.DaysBetween(p.First.Date, p.Second.Date) > 1));
 
     [Fact]
+    public void Nothing_is_due_the_day_after_an_extra_session() => Gen.Select(Patterns, Gen.Int[0, 69].Array[1, 12]).Sample((days, extras) =>
+    {
+        var plan = Weeks.Usual.On(days);
+        var done = extras.Distinct().Order().Select(i => new DayDone(Start.PlusDays(i), i % 2 == 0 ? "strength" : "skills")).ToList();
+        done.Should().OnlyContain(d => DueRule.For(plan, done, d.Date.PlusDays(1)).Kind != DueKind.Train);
+    });
+
+    [Fact]
     public void Nothing_missed_is_ever_done_twice() => Comes.Sample(comes =>
     {
         var weeks = Live(Weeks.Usual, comes).GroupBy(d => IsoWeek.Of(d.Date)).ToList();
