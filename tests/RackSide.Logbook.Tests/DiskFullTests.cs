@@ -3,6 +3,8 @@ namespace RackSide.Logbook.Tests;
 /// <summary>A full disk: sets are still acknowledged from the journal, and whatever was acknowledged is there once space is free.</summary>
 public class DiskFullTests
 {
+    private const int SmallJournal = 8 * 1024;
+
     private readonly RecordedDisk disk = new();
     private readonly Scribe scribe = new(() => 0);
 
@@ -46,13 +48,13 @@ public class DiskFullTests
     [Fact]
     public void Whenever_the_disk_fills_nothing_acknowledged_is_lost()
     {
-        BeginNormally();
+        BeginNormally(SmallJournal);
         var (refused, troubled) = (0, 0);
         for (var room = 0; room < 700_000; room += 9_000)
         {
             var tried = disk.Clone();
             var own = new Scribe(() => 0);
-            using (var book = LiteLogbook.Open(new FullDisk(tried, room), Tollbooth.Evening, journalRoom: 8 * 1024))
+            using (var book = LiteLogbook.Open(new FullDisk(tried, room), Tollbooth.Evening, SmallJournal))
             {
                 own.Train(book, 20);
                 own.Missing(book).Should().Be(0, $"{room} bytes were free");
@@ -102,9 +104,9 @@ public class DiskFullTests
         act.Should().Throw<LogbookUnreadableException>().WithMessage("*No space left on device*Free some space*");
     }
 
-    private void BeginNormally()
+    private void BeginNormally(int journalRoom = 64 * 1024)
     {
-        using var book = LiteLogbook.Open(disk, Tollbooth.Evening);
+        using var book = LiteLogbook.Open(disk, Tollbooth.Evening, journalRoom);
         scribe.Train(book, 10);
     }
 }
