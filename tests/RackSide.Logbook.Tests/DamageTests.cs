@@ -85,6 +85,49 @@ public class DamageTests
         scribe.Missing(book).Should().Be(0);
     }
 
+    [Theory]
+    [InlineData(FileNames.Main, "random")]
+    [InlineData(FileNames.Main, "missing")]
+    [InlineData(FileNames.Journal, "long text")]
+    [InlineData(FileNames.Copy, "missing")]
+    public void A_power_cut_while_damage_is_mended_loses_nothing(string file, string harm)
+    {
+        var killed = KilledEvening();
+        Harm(killed, file, harm);
+        var disk = killed.Clone();
+        var before = disk.Calls.Count;
+        LiteLogbook.Open(disk, Tollbooth.Evening).Dispose();
+
+        var lost =
+            from calls in Enumerable.Range(before, disk.Calls.Count - before)
+            from kind in Enum.GetValues<LossKind>()
+            where Lost(disk.Crash(calls, new Loss(kind, 512, new Random(calls))))
+            select (calls, kind);
+
+        lost.Should().BeEmpty();
+        disk.Calls.Count.Should().BeGreaterThan(before + 5);
+    }
+
+    [Fact]
+    public void A_write_the_machine_stopped_in_is_told_once()
+    {
+        var disk = KilledEvening();
+        var journal = disk[FileNames.Journal];
+        var end = Enumerable.Range(0, journal.Length / 512).Last(s => journal[s * 512] != 0) * 512 + 512;
+        journal[end] = 1;
+        disk[FileNames.Journal] = journal;
+
+        using (var book = LiteLogbook.Open(disk, Tollbooth.Evening))
+        {
+            book.Report.Sentence.Should().Be(
+                "One entry was still being written when RackSide stopped and is not in the log: check the last set.");
+            scribe.Missing(book).Should().Be(0);
+        }
+
+        using var again = LiteLogbook.Open(disk, Tollbooth.Evening);
+        again.Report.Sentence.Should().BeNull();
+    }
+
     [Fact]
     public void A_second_broken_file_of_a_day_does_not_replace_the_first()
     {
