@@ -30,22 +30,28 @@ internal sealed class LogFile : IDisposable
         writeAheadStream = new TwoPhaseStream(writeAhead, writeAhead: true);
     }
 
-    /// <summary>Opens the log and reads everything in it.</summary>
+    /// <summary>Opens the log and reads everything in it. Nothing is written before all of it was found right.</summary>
     /// <exception cref="DamagedFileException">It cannot be read, or what it says does not hold.</exception>
     /// <exception cref="NewerFormatException">A newer version wrote it.</exception>
-    /// <exception cref="IOException">The disk would not be written.</exception>
+    /// <exception cref="IOException">It could not be opened.</exception>
     public static (LogFile Log, Contents Contents) Open(IDisk disk)
     {
         var log = new LogFile(disk);
         try
         {
-            return (log, log.Read());
+            var contents = log.Read();
+            log.LetWrite(true);
+            return (log, contents);
+        }
+        catch (NewerFormatException)
+        {
+            log.GiveUp();
+            throw;
         }
         catch (Exception e)
         {
-            var failure = log.Failure;
             log.GiveUp();
-            throw failure ?? (e is NewerFormatException ? e : new DamagedFileException(FileNames.Main, e));
+            throw new DamagedFileException(FileNames.Main, e);
         }
     }
 
@@ -81,8 +87,7 @@ internal sealed class LogFile : IDisposable
     /// <summary>Lets go of the files without writing anything more; what the engine had not committed is not there next time.</summary>
     public void GiveUp()
     {
-        dataStream.GiveUp();
-        writeAheadStream.GiveUp();
+        LetWrite(false);
         Dispose();
     }
 
@@ -95,7 +100,7 @@ internal sealed class LogFile : IDisposable
         writeAhead.Dispose();
     }
 
-    private IOException? Failure => dataStream.Failure ?? writeAheadStream.Failure;
+    private void LetWrite(bool yes) => (dataStream.Writable, writeAheadStream.Writable) = (yes, yes);
 
     private Contents Read()
     {

@@ -17,10 +17,12 @@ internal sealed class TwoPhaseStream(IDiskFile file, bool writeAhead) : Stream
     public const int Confirmed = 18;
 
     private long position;
-    private bool given;
 
-    /// <summary>The first write that failed, or null: it tells a full disk from a damaged file.</summary>
-    public IOException? Failure { get; private set; }
+    /// <summary>
+    /// Whether writes reach the file; at first they do not. The engine cuts files to whole pages and marks damaged ones
+    /// before anyone could have put them aside, and a file that failed must not be touched while the engine is let go of.
+    /// </summary>
+    public bool Writable { get; set; }
 
     /// <inheritdoc/>
     public override bool CanRead => true;
@@ -37,9 +39,6 @@ internal sealed class TwoPhaseStream(IDiskFile file, bool writeAhead) : Stream
     /// <inheritdoc/>
     public override long Position { get => position; set => position = value; }
 
-    /// <summary>Refuses every write from now on, whatever the engine still tries.</summary>
-    public void GiveUp() => given = true;
-
     /// <inheritdoc/>
     public override int Read(byte[] buffer, int offset, int count)
     {
@@ -51,30 +50,37 @@ internal sealed class TwoPhaseStream(IDiskFile file, bool writeAhead) : Stream
     /// <inheritdoc/>
     public override void Write(byte[] buffer, int offset, int count)
     {
-        var bytes = buffer.AsSpan(offset, count).ToArray();
-        Try(() =>
+        var bytes = buffer.AsSpan(offset, count);
+        if (Writable && writeAhead && count == Page && bytes[Confirmed] != 0)
         {
-            if (writeAhead && count == Page && bytes[Confirmed] != 0)
-            {
-                WriteThenConfirm(bytes);
-            }
-            else
-            {
-                file.Write(bytes, position);
-            }
-        });
+            WriteThenConfirm(bytes.ToArray());
+        }
+        else if (Writable)
+        {
+            file.Write(bytes, position);
+        }
+
         position += count;
     }
 
     /// <inheritdoc/>
-    public override void Flush() => Try(file.Sync);
+    public override void Flush()
+    {
+        if (Writable)
+        {
+            file.Sync();
+        }
+    }
 
     /// <inheritdoc/>
-    public override void SetLength(long value) => Try(() =>
+    public override void SetLength(long value)
     {
-        file.SetLength(value);
-        file.Sync();
-    });
+        if (Writable)
+        {
+            file.SetLength(value);
+            file.Sync();
+        }
+    }
 
     /// <inheritdoc/>
     public override long Seek(long offset, SeekOrigin origin) => position = origin switch
@@ -92,23 +98,5 @@ internal sealed class TwoPhaseStream(IDiskFile file, bool writeAhead) : Stream
         file.Sync();
         file.Write([mark], position + Confirmed);
         file.Sync();
-    }
-
-    private void Try(Action act)
-    {
-        if (given)
-        {
-            throw new IOException("this file is not written any more");
-        }
-
-        try
-        {
-            act();
-        }
-        catch (IOException e)
-        {
-            Failure ??= e;
-            throw;
-        }
     }
 }

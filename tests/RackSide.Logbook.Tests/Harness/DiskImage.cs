@@ -22,11 +22,4 @@ internal sealed class DiskImage
         bytes.Position = at;
         return bytes.Read(buffer);
     }
-
-    public DiskImage Clone()
-    {
-        var clone = new DiskImage();
-        clone.Write(Bytes, 0);
-        return clone;
-    }
 }

@@ -62,21 +62,23 @@ internal sealed class RecordedDisk : IDisk
     }
 
     /// <summary>Takes a name away, as a person with a file manager would.</summary>
-    public void Remove(string name) => names.Remove(name);
+    public void Remove(string name) => Do(new Call.Renamed(name, "elsewhere"));
 
     /// <summary>The node a name stands for.</summary>
     public int Node(string name) => names[name];
 
-    /// <summary>The same files on a disk with nothing recorded.</summary>
+    /// <summary>The same files on another disk, all synced; its calls begin with putting them there.</summary>
     public RecordedDisk Clone()
     {
         var clone = new RecordedDisk();
         foreach (var (name, node) in names)
         {
-            clone.names[name] = clone.nodes.Count;
-            clone.nodes.Add(nodes[node].Clone());
+            using var file = clone.Create(name);
+            file.Write(nodes[node].Bytes, 0);
+            file.Sync();
         }
 
+        clone.SyncNames();
         return clone;
     }
 
