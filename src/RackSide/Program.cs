@@ -1,1 +1,4 @@
-Console.WriteLine("rackside");
+using RackSide;
+using RackSide.Commands;
+
+return Entry.Run(args, new Surroundings(Environment.GetEnvironmentVariable, Console.Out, Console.Error));

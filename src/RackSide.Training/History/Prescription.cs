@@ -1,5 +1,6 @@
 using NodaTime;
 using RackSide.Training.Exercises;
+using RackSide.Training.Loading;
 using RackSide.Training.Measures;
 using RackSide.Training.Plans;
 
@@ -44,11 +45,6 @@ public sealed record Prescription
     /// <summary>Why today's load and reps are what they are.</summary>
     public required Reason Why { get; init; }
 }
-
-/// <summary>One warm-up set.</summary>
-/// <param name="Load">What is on the bar.</param>
-/// <param name="Reps">How many reps.</param>
-public sealed record RampSet(Mass Load, int Reps);
 
 /// <summary>A reason that a program can read and a lifter can too.</summary>
 /// <param name="Code">Which rule spoke, in lower case with hyphens: <c>all-met</c>, <c>third-miss</c>; listed in docs/sources.md.</param>

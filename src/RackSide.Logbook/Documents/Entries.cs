@@ -1,0 +1,35 @@
+using LiteDB;
+using RackSide.Logbook.Storing;
+
+namespace RackSide.Logbook.Documents;
+
+/// <summary>Writes as the journal holds them, told apart by the word in <c>is</c>.</summary>
+internal static class Entries
+{
+    /// <summary>The bytes for a write.</summary>
+    public static byte[] ToBytes(Entry entry) => BsonSerializer.Serialize(Of(entry));
+
+    /// <summary>The write of those bytes.</summary>
+    /// <exception cref="InvalidDataException">They are none.</exception>
+    public static Entry FromBytes(byte[] bytes)
+    {
+        var d = BsonSerializer.Deserialize(bytes);
+        return d.Text("is") switch
+        {
+            "lifter" => new Entry.LifterKept(Lifters.Read(d.Inner("lifter"))),
+            "session" => new Entry.SessionBegun(Heads.Read(d.Inner("head"))),
+            "fact" => new Entry.FactAdded(d.Id("session"), Facts.Read(d.Inner("fact"))),
+            "weight" => new Entry.WeightKept(Weights.Read(d.Inner("weight"))),
+            var other => throw new InvalidDataException($"no write '{other}'"),
+        };
+    }
+
+    private static BsonDocument Of(Entry entry) => entry switch
+    {
+        Entry.LifterKept e => new() { ["is"] = "lifter", ["lifter"] = Lifters.Of(e.Lifter) },
+        Entry.SessionBegun e => new() { ["is"] = "session", ["head"] = Heads.Of(e.Head) },
+        Entry.FactAdded e => new() { ["is"] = "fact", ["session"] = Ids.Of(e.Session), ["fact"] = Facts.Of(e.Fact) },
+        Entry.WeightKept e => new() { ["is"] = "weight", ["weight"] = Weights.Of(e.Weight) },
+        _ => throw new ArgumentException($"no document for {entry.GetType()}", nameof(entry)),
+    };
+}

@@ -1,0 +1,34 @@
+using LiteDB;
+using RackSide.Training.Measures;
+
+namespace RackSide.Logbook.Documents;
+
+/// <summary>Masses as whole thousandths of the unit they were loaded in, with that unit: exact both ways.</summary>
+internal static class Masses
+{
+    /// <summary>The document for a mass; null for none.</summary>
+    /// <exception cref="ArgumentException">It has more than three decimals; rounding it here would be a silent change.</exception>
+    public static BsonValue Of(Mass? mass)
+    {
+        if (mass is not { } m)
+        {
+            return BsonValue.Null;
+        }
+
+        var thousandths = m.Amount * 1000;
+        return thousandths == decimal.Truncate(thousandths) && Math.Abs(thousandths) <= long.MaxValue
+            ? new BsonDocument { ["thousandths"] = (long)thousandths, ["unit"] = Words.Units.Of(m.Unit) }
+            : throw new ArgumentException($"the logbook keeps at most three decimals, not {m.Amount}", nameof(mass));
+    }
+
+    /// <summary>The mass of a field.</summary>
+    public static Mass Mass(this BsonDocument document, string name)
+    {
+        var inner = document.Inner(name);
+        return new Mass(inner.Long("thousandths") / 1000m, Words.Units.Read(inner, "unit"));
+    }
+
+    /// <summary>The mass of a field, or null.</summary>
+    public static Mass? MassOrNull(this BsonDocument document, string name) =>
+        document[name].IsNull ? null : document.Mass(name);
+}

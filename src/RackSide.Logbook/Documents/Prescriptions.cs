@@ -1,0 +1,48 @@
+using LiteDB;
+using RackSide.Training.History;
+using RackSide.Training.Loading;
+
+namespace RackSide.Logbook.Documents;
+
+/// <summary>What a slot asked for, with its reason as shown that day.</summary>
+internal static class Prescriptions
+{
+    /// <summary>The document for a prescription.</summary>
+    public static BsonDocument Of(Prescription asked) => new()
+    {
+        ["slot"] = asked.Slot,
+        ["motion"] = Words.Motions.Of(asked.Motion),
+        ["exercise"] = asked.Exercise,
+        ["scheme"] = Schemes.Of(asked.Scheme),
+        ["targets"] = new BsonArray(asked.Targets.Select(t => new BsonValue(t))),
+        ["load"] = Masses.Of(asked.Load),
+        ["ramp"] = new BsonArray(asked.Ramp.Select(Of)),
+        ["rest"] = Times.Of(asked.Rest),
+        ["group"] = asked.Group,
+        ["change-over"] = Times.Of(asked.ChangeOver),
+        ["why"] = new BsonDocument { ["code"] = asked.Why.Code, ["line"] = asked.Why.Line },
+    };
+
+    /// <summary>The prescription of a document.</summary>
+    /// <exception cref="InvalidDataException">It is none.</exception>
+    public static Prescription Read(BsonDocument document)
+    {
+        var why = document.Inner("why");
+        return new Prescription
+        {
+            Slot = document.Text("slot"),
+            Motion = Words.Motions.Read(document, "motion"),
+            Exercise = document.Text("exercise"),
+            Scheme = Schemes.Read(document.Inner("scheme")),
+            Targets = [.. document.Ints("targets")],
+            Load = document.MassOrNull("load"),
+            Ramp = [.. document.Inners("ramp").Select(r => new RampSet(r.Mass("load"), r.Int("reps")))],
+            Rest = document.Duration("rest"),
+            Group = document.TextOrNull("group"),
+            ChangeOver = document.Duration("change-over"),
+            Why = new Reason(why.Text("code"), why.Text("line")),
+        };
+    }
+
+    private static BsonDocument Of(RampSet set) => new() { ["load"] = Masses.Of(set.Load), ["reps"] = set.Reps };
+}

@@ -1,0 +1,51 @@
+using LiteDB;
+using RackSide.Training.Exercises;
+using RackSide.Training.History;
+using RackSide.Training.Measures;
+using RackSide.Training.Plans;
+
+namespace RackSide.Logbook.Documents;
+
+/// <summary>
+/// The words that stand in documents for values of a closed list. They are written out, because renaming a member in the
+/// code must not change what an old logbook says.
+/// </summary>
+internal static class Words
+{
+    public static readonly Words<MassUnit> Units = new((MassUnit.Kilogram, "kg"), (MassUnit.Pound, "lb"));
+
+    public static readonly Words<DayKind> DayKinds = new((DayKind.Strength, "strength"), (DayKind.Skills, "skills"));
+
+    public static readonly Words<SetKind> SetKinds = new(
+        (SetKind.WarmUp, "warm-up"), (SetKind.Working, "working"), (SetKind.Hold, "hold"), (SetKind.Share, "share"));
+
+    public static readonly Words<Motion> Motions = new(
+        (Motion.Squat, "squat"),
+        (Motion.Hinge, "hinge"),
+        (Motion.HorizontalPull, "horizontal-pull"),
+        (Motion.HorizontalPush, "horizontal-push"),
+        (Motion.VerticalPull, "vertical-pull"),
+        (Motion.VerticalPush, "vertical-push"),
+        (Motion.ElbowFlexion, "elbow-flexion"),
+        (Motion.ElbowExtension, "elbow-extension"),
+        (Motion.CoreBrace, "core-brace"),
+        (Motion.SingleLeg, "single-leg"),
+        (Motion.Preparation, "preparation"));
+}
+
+/// <summary>One closed list and its words.</summary>
+internal sealed class Words<T>(params (T Value, string Word)[] pairs)
+    where T : struct, Enum
+{
+    private readonly Dictionary<T, string> words = pairs.ToDictionary(p => p.Value, p => p.Word);
+    private readonly Dictionary<string, T> values = pairs.ToDictionary(p => p.Word, p => p.Value, StringComparer.Ordinal);
+
+    /// <summary>The word for a value.</summary>
+    public BsonValue Of(T value) => words[value];
+
+    /// <summary>The value a field's word stands for.</summary>
+    /// <exception cref="InvalidDataException">No value has that word.</exception>
+    public T Read(BsonDocument document, string name) => values.TryGetValue(document.Text(name), out var value)
+        ? value
+        : throw new InvalidDataException($"the field '{name}' holds an unknown word");
+}

@@ -1,0 +1,215 @@
+using System.Security.Cryptography;
+using NodaTime;
+using RackSide.Logbook.Disks;
+using RackSide.Logbook.Storing;
+using RackSide.Training.History;
+using RackSide.Training.Measures;
+
+namespace RackSide.Logbook;
+
+/// <summary>
+/// The logbook in a folder. A write goes to a small synced journal, then to the log in a synced transaction, then it is
+/// acknowledged. Reads answer from memory. It may be used from several threads; writes wait for the disk, so they belong
+/// on none that paints. docs/durability.md says what is promised and how it is tested.
+/// </summary>
+public sealed class LiteLogbook : ILogbook
+{
+    private const int JournalRoom = 256 * 1024;
+
+    private readonly Lock gate = new();
+    private readonly IDisk disk;
+    private readonly IDisposable hold;
+    private readonly Store store;
+    private long lastSequence;
+    private bool closed;
+
+    private LiteLogbook(IDisk disk, IDisposable hold, Store store, OpenReport report)
+    {
+        this.disk = disk;
+        this.hold = hold;
+        this.store = store;
+        Report = report;
+        lastSequence = store.Contents.HighestSequence;
+    }
+
+    /// <summary>What opening found and did.</summary>
+    public OpenReport Report { get; }
+
+    /// <summary>
+    /// A sentence where the log file takes nothing more until the logbook is opened again; null where all is well. Writes
+    /// still go to the journal, and nothing is lost.
+    /// </summary>
+    public string? Trouble
+    {
+        get
+        {
+            lock (gate)
+            {
+                return store.Trouble is { } trouble
+                    ? $"The log file in {disk.Folder} cannot be written ({trouble.Message.TrimEnd('.')}). Sets are kept in the journal beside it. "
+                        + "Free some space or check the disk, then start RackSide again."
+                    : null;
+            }
+        }
+    }
+
+    /// <summary>Opens the logbook in a folder, or begins one; nobody else can open it until it is disposed.</summary>
+    /// <param name="folder">The folder; created for its owner only where it is missing.</param>
+    /// <param name="now">The time, which dates the name of a damaged file that is kept.</param>
+    /// <exception cref="LogbookBusyException">It is open in another process.</exception>
+    /// <exception cref="LogbookUnreadableException">It cannot be opened; nothing was thrown away.</exception>
+    public static LiteLogbook Open(string folder, Instant now)
+    {
+        FolderDisk disk;
+        try
+        {
+            disk = new FolderDisk(folder);
+        }
+        catch (Exception e) when (e is UnauthorizedAccessException or IOException)
+        {
+            throw Unopened(folder, e);
+        }
+
+        return Open(disk, now);
+    }
+
+    /// <summary>Opens the logbook on a disk.</summary>
+    internal static LiteLogbook Open(IDisk disk, Instant now, int journalRoom = JournalRoom, Func<string>? newRack = null)
+    {
+        var hold = Lock(disk);
+        try
+        {
+            var (store, report) = new Opening(disk, now, journalRoom, newRack ?? NewRack).Run();
+            return new LiteLogbook(disk, hold, store, report);
+        }
+        catch (NewerFormatException e)
+        {
+            hold.Dispose();
+            throw Newer(disk.Folder, e);
+        }
+        catch (Exception e) when (e is UnauthorizedAccessException or DamagedFileException or IOException and not LogbookUnreadableException)
+        {
+            hold.Dispose();
+            throw Unopened(disk.Folder, e);
+        }
+        catch
+        {
+            hold.Dispose();
+            throw;
+        }
+    }
+
+    /// <inheritdoc/>
+    public FactId NextId()
+    {
+        lock (gate)
+        {
+            ObjectDisposedException.ThrowIf(closed, this);
+            return new FactId(store.Contents.Rack, ++lastSequence);
+        }
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Lifter> Lifters() => Read(contents => contents.Lifters.OrderBy(l => l.Joined));
+
+    /// <inheritdoc/>
+    public void Keep(Lifter lifter) => Write(_ => new Entry.LifterKept(lifter));
+
+    /// <inheritdoc/>
+    /// <exception cref="InvalidOperationException">The session was begun already.</exception>
+    public void Begin(SessionHead head) => Write(contents => contents.Session(head.Id) is null
+        ? new Entry.SessionBegun(head)
+        : throw new InvalidOperationException($"session {head.Id} was begun already"));
+
+    /// <inheritdoc/>
+    /// <exception cref="InvalidOperationException">The session was not begun, or has a fact of that identity.</exception>
+    public void Append(FactId session, Fact fact) => Write(contents => contents.Session(session) switch
+    {
+        null => throw new InvalidOperationException($"session {session} was not begun"),
+        var known when known.Facts.Any(f => f.Id == fact.Id) => throw new InvalidOperationException($"fact {fact.Id} is written already"),
+        _ => new Entry.FactAdded(session, fact),
+    });
+
+    /// <inheritdoc/>
+    public IReadOnlyList<SessionRecord> Sessions(string lifter) =>
+        Read(contents => contents.Sessions.Where(s => s.Head.Lifter == lifter).OrderBy(s => s.Head.Id));
+
+    /// <inheritdoc/>
+    public SessionRecord? Open(string lifter) => Sessions(lifter).LastOrDefault(s => !s.Closed);
+
+    /// <inheritdoc/>
+    public void Weigh(string lifter, LocalDate date, Mass weight)
+    {
+        var id = NextId();
+        Write(_ => new Entry.WeightKept(new KeptWeight(id, lifter, date, weight)));
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<WeighIn> WeighIns(string lifter) => Read(contents => Storing.WeighIns.Of(contents, lifter));
+
+    /// <summary>Copies the log, begins the journal anew and lets others open it. Where that fails nothing is lost: the journal stays.</summary>
+    public void Dispose()
+    {
+        lock (gate)
+        {
+            if (!closed)
+            {
+                closed = true;
+                store.Dispose();
+                hold.Dispose();
+            }
+        }
+    }
+
+    private IReadOnlyList<T> Read<T>(Func<Contents, IEnumerable<T>> what)
+    {
+        lock (gate)
+        {
+            ObjectDisposedException.ThrowIf(closed, this);
+            return [.. what(store.Contents)];
+        }
+    }
+
+    private void Write(Func<Contents, Entry> what)
+    {
+        lock (gate)
+        {
+            ObjectDisposedException.ThrowIf(closed, this);
+            try
+            {
+                store.Write(what(store.Contents));
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                throw new IOException($"This could not be written to the logbook in {disk.Folder} ({e.Message.TrimEnd('.')}). Nothing written before is lost.", e);
+            }
+
+            lastSequence = Math.Max(lastSequence, store.Contents.HighestSequence);
+        }
+    }
+
+    private static IDisposable Lock(IDisk disk)
+    {
+        try
+        {
+            return disk.Lock(FileNames.Lock) ?? throw new LogbookBusyException(disk.Folder);
+        }
+        catch (Exception e) when (e is UnauthorizedAccessException or IOException and not LogbookBusyException)
+        {
+            throw Unopened(disk.Folder, e);
+        }
+    }
+
+    // Short enough to read out, long enough that two racks of one gym do not meet; without vowels, so that it spells nothing.
+    private static string NewRack() => RandomNumberGenerator.GetString("bcdfghjkmnpqrstvwxyz23456789", 6);
+
+    private static LogbookUnreadableException Newer(string folder, NewerFormatException e) => new(
+        $"The logbook in {folder} was written by a newer RackSide (format {e.Version}; this one reads up to {About.Format}). "
+        + "Nothing was changed. Update RackSide on this machine.",
+        e);
+
+    private static LogbookUnreadableException Unopened(string folder, Exception e) => new(
+        $"The logbook in {folder} could not be opened ({e.Message.TrimEnd('.')}). Nothing is lost. "
+        + "Free some space, or check the disk and who may write to that folder, then start RackSide again.",
+        e);
+}

@@ -1,0 +1,53 @@
+using LiteDB;
+using RackSide.Logbook.Documents;
+
+namespace RackSide.Logbook.Storing;
+
+/// <summary>
+/// The log's word on itself, written again with every write. Its counts show a document that has gone missing without
+/// an error; its number of writes says where the journal takes over.
+/// </summary>
+/// <param name="Rack">This rack's short random name.</param>
+/// <param name="Writes">How many writes the log has taken in its life.</param>
+/// <param name="Lifters">How many lifters it holds.</param>
+/// <param name="Sessions">How many sessions.</param>
+/// <param name="Facts">How many facts in all sessions.</param>
+/// <param name="Weights">How many body weights told outside a session.</param>
+internal sealed record About(string Rack, long Writes, int Lifters, int Sessions, int Facts, int Weights)
+{
+    /// <summary>The version of the documents this code writes.</summary>
+    public const int Format = 1;
+
+    /// <summary>The document for it.</summary>
+    public BsonDocument ToDocument() => new()
+    {
+        ["_id"] = 1L,
+        ["format"] = Format,
+        ["rack"] = Rack,
+        ["writes"] = Writes,
+        ["lifters"] = Lifters,
+        ["sessions"] = Sessions,
+        ["facts"] = Facts,
+        ["weights"] = Weights,
+    };
+
+    /// <summary>What a document says.</summary>
+    /// <exception cref="NewerFormatException">A newer version wrote it.</exception>
+    /// <exception cref="InvalidDataException">It is none.</exception>
+    public static About Read(BsonDocument document) => document.Int("format") is > Format and var newer
+        ? throw new NewerFormatException(newer)
+        : new About(
+            document.Text("rack"),
+            document.Long("writes"),
+            document.Int("lifters"),
+            document.Int("sessions"),
+            document.Int("facts"),
+            document.Int("weights"));
+}
+
+/// <summary>A file of a later version, which must be left as it is.</summary>
+internal sealed class NewerFormatException(int format) : Exception
+{
+    /// <summary>The file's version.</summary>
+    public int Version { get; } = format;
+}

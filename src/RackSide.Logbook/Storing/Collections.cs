@@ -1,0 +1,20 @@
+namespace RackSide.Logbook.Storing;
+
+/// <summary>The log's collections.</summary>
+internal static class Collections
+{
+    /// <summary>One document: the log's word on itself.</summary>
+    public const string About = "about";
+
+    /// <summary>A document a lifter.</summary>
+    public const string Lifters = "lifters";
+
+    /// <summary>A document a session.</summary>
+    public const string Sessions = "sessions";
+
+    /// <summary>A document a body weight told outside a session.</summary>
+    public const string Weights = "weights";
+
+    /// <summary>Those that hold what was written.</summary>
+    public static readonly IReadOnlyList<string> Kept = [Lifters, Sessions, Weights];
+}

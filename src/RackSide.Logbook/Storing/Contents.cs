@@ -1,0 +1,121 @@
+using LiteDB;
+using NodaTime;
+using RackSide.Logbook.Documents;
+using RackSide.Training.History;
+
+namespace RackSide.Logbook.Storing;
+
+/// <summary>A document and the collection it belongs to.</summary>
+internal readonly record struct Stored(string Collection, BsonDocument Document);
+
+/// <summary>
+/// Everything the logbook holds, in memory. Reads answer from here, so that they also hold what only the journal could
+/// take. A write taken twice changes nothing.
+/// </summary>
+internal sealed class Contents(string rack)
+{
+    private readonly Dictionary<string, Numbered<Lifter>> lifters = new(StringComparer.Ordinal);
+    private readonly Dictionary<FactId, Numbered<SessionRecord>> sessions = [];
+    private readonly Dictionary<(string Lifter, LocalDate Date), Numbered<KeptWeight>> weights = [];
+
+    /// <summary>This rack's name.</summary>
+    public string Rack { get; set; } = rack;
+
+    /// <summary>How many writes it has taken in its life.</summary>
+    public long Writes { get; set; }
+
+    /// <summary>The highest count of any identity seen, of whatever rack; 0 where there is none.</summary>
+    public long HighestSequence { get; private set; }
+
+    /// <summary>The lifters.</summary>
+    public IEnumerable<Lifter> Lifters => lifters.Values.OrderBy(l => l.Number).Select(l => l.Value);
+
+    /// <summary>The sessions.</summary>
+    public IEnumerable<SessionRecord> Sessions => sessions.Values.Select(s => s.Value);
+
+    /// <summary>Body weights told outside a session.</summary>
+    public IEnumerable<KeptWeight> Weights => weights.Values.Select(w => w.Value);
+
+    /// <summary>The session of that identity, or null.</summary>
+    public SessionRecord? Session(FactId id) => sessions.TryGetValue(id, out var found) ? found.Value : null;
+
+    /// <summary>Its word on itself.</summary>
+    public About About => new(
+        Rack, Writes, lifters.Count, sessions.Count, sessions.Values.Sum(s => s.Value.Facts.Count), weights.Count);
+
+    /// <summary>Takes a write.</summary>
+    /// <returns>The document it changed; null where it changed none, because it was here already or has nowhere to go.</returns>
+    public Stored? Take(Entry entry) => entry switch
+    {
+        Entry.LifterKept e => Put(e.Lifter, lifters.TryGetValue(e.Lifter.Key, out var old) ? old.Number : lifters.Count + 1L),
+        Entry.SessionBegun e => sessions.ContainsKey(e.Head.Id) ? null : Put(new SessionRecord(e.Head, []), sessions.Count + 1L),
+        Entry.FactAdded e => Add(e.Session, e.Fact),
+        Entry.WeightKept e => Keep(e.Weight),
+        _ => throw new ArgumentException($"cannot take {entry.GetType()}", nameof(entry)),
+    };
+
+    /// <summary>Takes a document as it was stored.</summary>
+    /// <exception cref="InvalidDataException">It cannot be read.</exception>
+    public void Restore(string collection, BsonDocument document)
+    {
+        var number = document.Long("_id");
+        _ = collection switch
+        {
+            Collections.Lifters => Put(Documents.Lifters.Read(document), number),
+            Collections.Sessions => Put(Documents.Sessions.Read(document), number),
+            Collections.Weights => Put(Documents.Weights.Read(document), number),
+            _ => throw new ArgumentException($"no collection {collection}", nameof(collection)),
+        };
+    }
+
+    private Stored? Add(FactId id, Fact fact)
+    {
+        if (!sessions.TryGetValue(id, out var found) || found.Value.Facts.Any(f => f.Id == fact.Id))
+        {
+            return null;
+        }
+
+        return Put(found.Value with { Facts = [.. found.Value.Facts, fact] }, found.Number);
+    }
+
+    private Stored? Keep(KeptWeight weight)
+    {
+        var known = weights.TryGetValue((weight.Lifter, weight.Date), out var old);
+        return known && old.Value.Id.CompareTo(weight.Id) >= 0 ? null : Put(weight, known ? old.Number : weights.Count + 1L);
+    }
+
+    private Stored Put(Lifter lifter, long number)
+    {
+        lifters[lifter.Key] = new(number, lifter);
+        return Document(Collections.Lifters, number, Documents.Lifters.Of(lifter));
+    }
+
+    private Stored Put(SessionRecord session, long number)
+    {
+        sessions[session.Head.Id] = new(number, session);
+        See(session.Head.Id);
+        foreach (var fact in session.Facts)
+        {
+            See(fact.Id);
+        }
+
+        return Document(Collections.Sessions, number, Documents.Sessions.Of(session));
+    }
+
+    private Stored Put(KeptWeight weight, long number)
+    {
+        weights[(weight.Lifter, weight.Date)] = new(number, weight);
+        See(weight.Id);
+        return Document(Collections.Weights, number, Documents.Weights.Of(weight));
+    }
+
+    private static Stored Document(string collection, long number, BsonDocument document)
+    {
+        document["_id"] = number;
+        return new Stored(collection, document);
+    }
+
+    private void See(FactId id) => HighestSequence = Math.Max(HighestSequence, id.Sequence);
+
+    private readonly record struct Numbered<T>(long Number, T Value);
+}

@@ -1,0 +1,81 @@
+using LiteDB;
+using LiteDB.Engine;
+using RackSide.Logbook.Documents;
+
+namespace RackSide.Logbook.Storing;
+
+/// <summary>What the logbook asks of the engine. Everything goes in and out as documents; nothing is mapped by reflection.</summary>
+internal static class Engines
+{
+    /// <summary>Pages the write-ahead log may hold before they go to the log: small, so that a full disk is met late.</summary>
+    private const int CheckpointPages = 50;
+
+    /// <summary>An engine over two streams. Its order of texts is by code point, whatever the machine's culture data say.</summary>
+    public static LiteEngine Open(Stream data, Stream writeAhead) => new(new EngineSettings
+    {
+        DataStream = data,
+        LogStream = writeAhead,
+        Collation = Collation.Binary,
+    });
+
+    /// <summary>The bytes of a log with nothing in it but its word on itself.</summary>
+    public static byte[] EmptyImage(Contents contents)
+    {
+        using var data = new MemoryStream();
+        using (var engine = Open(data, new MemoryStream()))
+        {
+            engine.Pragma("CHECKPOINT", CheckpointPages);
+            engine.EnsureIndex(Collections.Sessions, "date", "$.date", unique: false);
+            engine.Write([], contents.About);
+        }
+
+        return data.ToArray();
+    }
+
+    /// <summary>Writes documents and the log's word on itself in one transaction.</summary>
+    public static void Write(this LiteEngine engine, IEnumerable<Stored> documents, About about)
+    {
+        engine.BeginTrans();
+        foreach (var (collection, document) in documents.Append(new Stored(Collections.About, about.ToDocument())))
+        {
+            engine.Upsert(collection, [Checksums.Seal(document)], BsonAutoId.Int64);
+        }
+
+        engine.Commit();
+    }
+
+    /// <summary>Reads and verifies everything: each checksum, the counts, the index against the scan.</summary>
+    /// <exception cref="InvalidDataException">Something does not hold. A damaged file may make the engine throw others.</exception>
+    /// <exception cref="NewerFormatException">A newer version wrote it.</exception>
+    public static Contents ReadAll(this LiteEngine engine)
+    {
+        var told = engine.Find(Collections.About, new Query()) is [var one]
+            ? About.Read(Checksums.Check(one))
+            : throw new InvalidDataException("this is not a RackSide logbook");
+        var contents = new Contents(told.Rack) { Writes = told.Writes };
+        foreach (var collection in Collections.Kept)
+        {
+            foreach (var document in engine.Find(collection, new Query()))
+            {
+                contents.Restore(collection, Checksums.Check(document));
+            }
+        }
+
+        var indexed = engine.Find(Collections.Sessions, new Query { Where = { "$.date > 0" } }).Count;
+        return contents.About == told && indexed == told.Sessions
+            ? contents
+            : throw new InvalidDataException("documents are missing");
+    }
+
+    private static List<BsonDocument> Find(this LiteEngine engine, string collection, Query query)
+    {
+        using var reader = engine.Query(collection, query);
+        var found = new List<BsonDocument>();
+        while (reader.Read())
+        {
+            found.Add(reader.Current.AsDocument);
+        }
+
+        return found;
+    }
+}

@@ -1,0 +1,208 @@
+using NodaTime;
+using NodaTime.Text;
+using RackSide.Logbook.Disks;
+using RackSide.Logbook.Documents;
+using RackSide.Logbook.Journals;
+
+namespace RackSide.Logbook.Storing;
+
+/// <summary>
+/// Opens a logbook whose lock is held: the log is opened and verified, or rebuilt; the journal is taken over it; what was
+/// damaged beside it is made whole. Every step can be cut off and begun again.
+/// </summary>
+internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<string> newRack)
+{
+    private readonly Findings findings = new();
+
+    /// <summary>Opens it.</summary>
+    /// <exception cref="LogbookUnreadableException">It cannot be opened; nothing was thrown away.</exception>
+    /// <exception cref="NewerFormatException">A newer version wrote one of its files.</exception>
+    /// <exception cref="IOException">The disk would not be read or written.</exception>
+    public (Store Store, OpenReport Report) Run()
+    {
+        Begin();
+        var reading = ReadJournal();
+        var (log, contents) = OpenLog(reading);
+        try
+        {
+            var store = new Store(disk, log, contents, new Journal(disk, () => contents.Rack, journalRoom));
+            TakeOver(store, reading);
+            return (store, findings.Report());
+        }
+        catch
+        {
+            log.GiveUp();
+            throw;
+        }
+    }
+
+    // The log first, its copy, and the journal last: so a start that was cut off has no journal and nothing in it, and a
+    // journal without a log is always damage.
+    private void Begin()
+    {
+        var none = !disk.Exists(FileNames.Main) && !disk.Exists(FileNames.Copy) && !disk.Exists(FileNames.Journal)
+            && disk.ReadAll(FileNames.WriteAhead) is null or [];
+        if (none)
+        {
+            findings.Begun = true;
+            Install(FileNames.Main, Engines.EmptyImage(new Contents(newRack())));
+        }
+    }
+
+    private JournalReading? ReadJournal()
+    {
+        try
+        {
+            return disk.ReadAll(FileNames.Journal) is { } bytes ? JournalReading.Of(bytes) : null;
+        }
+        catch (Exception e) when (e is IOException or InvalidDataException)
+        {
+            return new JournalReading(null, 0, [], 0, Torn: true);
+        }
+    }
+
+    private (LogFile Log, Contents Contents) OpenLog(JournalReading? journal)
+    {
+        if (!disk.Exists(FileNames.Main))
+        {
+            return Rebuild(journal, "missing");
+        }
+
+        try
+        {
+            return LogFile.Open(disk);
+        }
+        catch (DamagedFileException damage)
+        {
+            return journal is null && !disk.Exists(FileNames.Copy)
+                ? throw Foreign(damage)
+                : Rebuild(journal, "damaged");
+        }
+    }
+
+    private (LogFile Log, Contents Contents) Rebuild(JournalReading? journal, string found)
+    {
+        findings.Log = found;
+        var image = Source(journal);
+        PutAside(FileNames.Main, "log");
+        PutAside(FileNames.WriteAhead, "log-log");
+        Install(FileNames.Main, image);
+        return LogFile.Open(disk);
+    }
+
+    // The copy; or, where the journal goes back to the very first write, a log with nothing in it.
+    private byte[] Source(JournalReading? journal)
+    {
+        try
+        {
+            if (disk.ReadAll(FileNames.Copy) is { } copy)
+            {
+                _ = LogFile.Read(copy, FileNames.Copy);
+                return copy;
+            }
+
+            findings.Copy = "missing";
+        }
+        catch (Exception e) when (e is DamagedFileException or IOException)
+        {
+            findings.Copy = "damaged";
+        }
+
+        return journal is { Rack: { } rack, Follows: 0 }
+            ? Engines.EmptyImage(new Contents(rack))
+            : throw new LogbookUnreadableException(
+                $"The logbook in {disk.Folder} cannot be read: the log file is {findings.Log} and its copy is {findings.Copy}. "
+                + "Nothing was changed. Put a backup of that folder in its place, or move the folder away to begin a new logbook.");
+    }
+
+    private void TakeOver(Store store, JournalReading? journal)
+    {
+        var loaded = store.Contents.Writes;
+        var fresh = (journal?.Records ?? []).Where(r => r.Number > loaded).ToList();
+        var taken = store.Replay(fresh.Select(Entry));
+        Count(journal, loaded, taken);
+        store.Contents.Writes = Math.Max(loaded, journal?.Last ?? 0);
+        if (findings.Lost is null or > 0)
+        {
+            // Counts that were given to lost facts must not be given again.
+            store.Contents.Rack = newRack();
+        }
+
+        store.Commit();
+        Mend(store, journal, loaded);
+    }
+
+    private static Entry? Entry(JournalRecord record)
+    {
+        try
+        {
+            return Entries.FromBytes(record.Bytes);
+        }
+        catch (InvalidDataException)
+        {
+            return null;
+        }
+    }
+
+    private void Count(JournalReading? journal, long loaded, long taken)
+    {
+        findings.Torn = journal is { Torn: true } && journal.Last >= loaded;
+        var nobodyKnows = findings.Log is not null && journal is null or { HasHead: false, Records: [] };
+        findings.Lost = nobodyKnows ? null : Math.Max(0, (journal?.Last ?? 0) - loaded) - taken;
+    }
+
+    private void Mend(Store store, JournalReading? journal, long loaded)
+    {
+        var begun = journal is null && loaded == 0 && findings.Log is null;
+        findings.Journal = journal is null ? (begun ? null : "missing")
+            : !journal.HasHead || journal.Last < loaded || HasGap(journal) ? "damaged"
+            : null;
+        findings.Copy ??= begun || disk.Exists(FileNames.Copy) ? null : "missing";
+        store.Resume(journal, loaded);
+        if (begun || findings.Log is not null || findings.Journal is not null || findings.Copy is not null)
+        {
+            var name = findings.Journal == "damaged" ? FreeName("journal") : null;
+            if (store.TryCopy(name) && name is not null)
+            {
+                findings.Keep(name);
+            }
+        }
+    }
+
+    private static bool HasGap(JournalReading journal) =>
+        journal.Records.Count > 0 && journal.Last - journal.Follows != journal.Records.Count;
+
+    private void PutAside(string file, string stem)
+    {
+        if (disk.Exists(file) && !IsEmpty(file))
+        {
+            var name = FreeName(stem);
+            disk.Rename(file, name);
+            disk.SyncNames();
+            findings.Keep(name);
+        }
+    }
+
+    private bool IsEmpty(string name)
+    {
+        using var file = disk.Open(name);
+        return file.Length == 0;
+    }
+
+    private string FreeName(string stem)
+    {
+        var name = $"{stem}.bad-{LocalDatePattern.Iso.Format(now.InUtc().Date)}";
+        return Enumerable.Range(1, int.MaxValue).Select(n => n == 1 ? name : $"{name}-{n}").First(n => !disk.Exists(n));
+    }
+
+    private void Install(string name, byte[] bytes)
+    {
+        disk.WriteBeside(name, bytes);
+        disk.PutInPlace(name);
+    }
+
+    private LogbookUnreadableException Foreign(DamagedFileException damage) => new(
+        $"{Path.Combine(disk.Folder, FileNames.Main)} is not a RackSide logbook, or is damaged, and there is no copy beside it. "
+        + "Nothing was changed. Name another folder, or move that file away.",
+        damage);
+}

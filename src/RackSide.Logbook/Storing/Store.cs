@@ -1,0 +1,160 @@
+using RackSide.Logbook.Disks;
+using RackSide.Logbook.Documents;
+using RackSide.Logbook.Journals;
+
+namespace RackSide.Logbook.Storing;
+
+/// <summary>The log, its journal, its copy and what they hold, kept in step. One caller at a time.</summary>
+internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal journal) : IDisposable
+{
+    private readonly List<Stored> waiting = [];
+    private About written = contents.About;
+
+    /// <summary>Everything written.</summary>
+    public Contents Contents => contents;
+
+    /// <summary>Why the log takes nothing more until it is opened again; null while it does. The journal still takes writes.</summary>
+    public Exception? Trouble { get; private set; }
+
+    /// <summary>Writes; returns when it is on disk.</summary>
+    /// <exception cref="IOException">It could not be written; nothing written before is lost.</exception>
+    public void Write(Entry entry)
+    {
+        var record = new JournalRecord(contents.Writes + 1, Entries.ToBytes(entry));
+        if (!journal.HasRoomFor(record))
+        {
+            TryCopy(keepJournalAs: null);
+        }
+
+        journal.Append(record);
+        contents.Writes = record.Number;
+
+        // Read back from the bytes written, so that what is answered now is what will be answered tomorrow.
+        Replay([Entries.FromBytes(record.Bytes)]);
+        Commit();
+    }
+
+    /// <summary>Takes writes that are in the journal; <see cref="Commit"/> then brings them into the log.</summary>
+    /// <returns>How many had a place to go.</returns>
+    public long Replay(IEnumerable<Entry?> entries)
+    {
+        var taken = 0L;
+        foreach (var entry in entries)
+        {
+            var homeless = entry is null || (entry is Entry.FactAdded added && contents.Session(added.Session) is null);
+            taken += homeless ? 0 : 1;
+            if (!homeless && contents.Take(entry!) is { } stored)
+            {
+                waiting.Add(stored);
+            }
+        }
+
+        return taken;
+    }
+
+    /// <summary>Brings what was taken into the log, in one transaction. Where the log fails, the journal holds it.</summary>
+    public void Commit()
+    {
+        var about = contents.About;
+        if (about != written && Trouble is null)
+        {
+            Guard(() => log.Write(waiting.GroupBy(w => (w.Collection, w.Document["_id"])).Select(g => g.Last()), about));
+            written = about;
+        }
+
+        waiting.Clear();
+    }
+
+    /// <summary>Goes on with a journal that was read, as far as it can be gone on with.</summary>
+    /// <param name="reading">What it says; null where there is none.</param>
+    /// <param name="loaded">The last write the log held when it was opened.</param>
+    public void Resume(JournalReading? reading, long loaded)
+    {
+        if (reading is { HasHead: true })
+        {
+            journal.Resume(reading);
+            return;
+        }
+
+        IReadOnlyList<JournalRecord> records = reading?.Records ?? [];
+        journal.Keep(records.Count > 0 ? records[0].Number - 1 : loaded, records);
+    }
+
+    /// <summary>Makes a verified copy of the log and begins the journal anew.</summary>
+    /// <param name="keepJournalAs">The name under which the old journal is kept; null to let it go.</param>
+    /// <returns>Whether it could; if not, the old copy and journal go on being right.</returns>
+    public bool TryCopy(string? keepJournalAs)
+    {
+        if (Trouble is not null || Guard(log.Settle) is not { } image)
+        {
+            return false;
+        }
+
+        try
+        {
+            Copy(image);
+            if (keepJournalAs is not null)
+            {
+                journal.Dispose();
+                disk.Rename(FileNames.Journal, keepJournalAs);
+            }
+
+            journal.StartAfresh(contents.Writes);
+            return true;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException or DamagedFileException)
+        {
+            return false;
+        }
+    }
+
+    /// <summary>Copies the log where something was written, and lets go of the files.</summary>
+    public void Dispose()
+    {
+        if (!journal.IsFresh)
+        {
+            TryCopy(keepJournalAs: null);
+        }
+
+        if (Trouble is null)
+        {
+            log.Dispose();
+        }
+
+        journal.Dispose();
+    }
+
+    private void Copy(byte[] image)
+    {
+        disk.WriteBeside(FileNames.Copy, image);
+        var passing = DiskFiles.Passing(FileNames.Copy);
+        if (LogFile.Read(disk.ReadAll(passing)!, passing).About != contents.About)
+        {
+            throw new IOException("the copy does not hold what was written");
+        }
+
+        disk.PutInPlace(FileNames.Copy);
+    }
+
+    private void Guard(Action act) => Guard(() =>
+    {
+        act();
+        return true;
+    });
+
+    // Whatever the engine throws, its files are let go of as they are: the journal has the write, and the next opening
+    // brings both together.
+    private T? Guard<T>(Func<T> act)
+    {
+        try
+        {
+            return act();
+        }
+        catch (Exception e)
+        {
+            Trouble = e;
+            log.GiveUp();
+            return default;
+        }
+    }
+}

@@ -1,0 +1,64 @@
+using System.Diagnostics;
+using RackSide.Training.Measures;
+using RackSide.Training.Safety;
+using RackSide.Training.Sessions;
+
+namespace RackSide.Pages.Rack;
+
+/// <summary>Choices over a session, with the running clock in the corner.</summary>
+internal static class ChoicePage
+{
+    public static Page Draw(Session s, Choosing p, PageSize size)
+    {
+        BodyPage page = p.What switch
+        {
+            Choice.Menu => Menu(size),
+            Choice.OtherExercise => OtherExercise(s),
+            Choice.CutShort => new TextPage("CUT SHORT", [.. Numbered(CuttingShort.Lines), "What is not done is left out, which is no miss."]),
+            Choice.BodyWeight => new EntryPage("BODY WEIGHT", "As the scale shows it:", p.Typed, EntryPage.NumberRoom) { Unit = s.Setting.Lifter.Unit.Symbol() },
+            Choice.Leaving => new TextPage("LEAVE", Leaving(s)),
+            _ => throw new UnreachableException(),
+        };
+        return (page with { Place = Corner(s, p.Under), Said = SessionPages.Told(s), Hints = Hints(s, p.What) }).Draw(size);
+    }
+
+    /// <summary>What the clock under a page shows.</summary>
+    internal static string Corner(Session s, Phase under) => under switch
+    {
+        Resting { Clock: { } clock } => $"{(clock.IsHeld ? "held" : "rest")} {Words.Clock(clock.Left(s.Now))}",
+        Lifting { Rested.Ends: { } ended } => $"rest over, +{Words.Gone(s.Now - ended)}",
+        _ => "",
+    };
+
+    /// <summary>The stop signs stand under the menu, so that one key from any page shows them.</summary>
+    private static TextPage Menu(PageSize size)
+    {
+        string[] lines = size.Compact
+            ? ["1 today's plan   2 other exercise", "4 cue card       5 cut short", "6 body weight    8 leave      9 help"]
+            : ["1  today's plan", "2  other exercise, for today", "3  stop signs in full", "4  cue card", "5  cut short", "6  body weight", "8  leave", "9  help: the keys"];
+        return new TextPage("MENU", [.. lines, $"3 STOP for: {string.Join("; ", StopSigns.All)}.", StopSigns.WhatToDo[0]]);
+    }
+
+    private static TextPage OtherExercise(Session s)
+    {
+        var offers = Swapping.Offers(s);
+        return new TextPage("OTHER EXERCISE, for today", offers.Count == 0
+            ? ["Nothing else of this motion fits this gym's kit."]
+            : [.. Numbered(offers.Select(o => $"{s.Setting.Catalogue[o.Exercise].Name}{(o.Load is { Amount: > 0 } l ? $", {l}" : "")}"))]);
+    }
+
+    private static IReadOnlyList<string> Leaving(Session s) =>
+    [
+        s.Unwritten.IsEmpty && s.WriteTrouble is null ? "All is written." : "Not all is written yet: wait a moment.",
+        "The session stays open: the next start goes on at the same set, and a running rest goes on by the clock.",
+    ];
+
+    private static IEnumerable<string> Numbered(IEnumerable<string> lines) => lines.Select((l, i) => $"{i + 1}  {l}");
+
+    private static IReadOnlyList<KeyHint> Hints(Session s, Choice what) => what switch
+    {
+        Choice.BodyWeight => [new("ENTER", "write it"), new("0-9 .", "type it"), new("/", "back, nothing kept")],
+        Choice.Leaving => [new("ENTER", "leave"), new("0", "back to the session")],
+        _ => [new("1-9", "choose"), new("0", "back"), new(".", Undoing.Next(s) is { } undo ? $"undo: {undo}" : "nothing to undo")],
+    };
+}

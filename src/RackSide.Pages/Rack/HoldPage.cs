@@ -1,0 +1,107 @@
+using System.Globalization;
+using NodaTime;
+using RackSide.Training.Sessions;
+
+namespace RackSide.Pages.Rack;
+
+/// <summary>A hold: the seconds in digits to be read from the floor.</summary>
+internal static class HoldPage
+{
+    public static void Draw(Canvas canvas, Session s, Holding p)
+    {
+        var item = (HoldItem)s.Place.Current!;
+        var (size, left) = (canvas.Size, canvas.Size.Compact ? 0 : SlotList.Width + 2);
+        SessionPages.Header(canvas, s, Words.Name(s, item).ToUpperInvariant());
+        if (!size.Compact)
+        {
+            SlotList.Draw(canvas, s);
+            canvas.Write(left, 2, Words.Name(s, item).ToUpperInvariant(), Look.Bold | Look.Now);
+            canvas.WriteRight(size.Columns - 1, 2, Words.Which(item), Look.Bold);
+        }
+        else
+        {
+            canvas.Write(0, 1, Words.Which(item), Look.Bold | Look.Now);
+        }
+
+        canvas.WriteRight(size.Columns - 1, size.Compact ? 1 : 3, State(s, p), Look.Bold);
+        var row = DrawSeconds(canvas, s, p, left, size.Compact ? 2 : 5);
+        DrawLines(canvas, s, p, item, left, row);
+        Frame.Keys(canvas, Hints(s, p));
+    }
+
+    private static string State(Session s, Holding p) => HoldInHand.Elapsed(s, p) switch
+    {
+        null => "READY",
+        { } past when past < Duration.Zero => "GET SET",
+        { } past when past.TotalSeconds >= HoldInHand.Target(s) => "TARGET MET",
+        _ => "HOLD",
+    };
+
+    private static string Seconds(Session s, Holding p) => (p.Typed, HoldInHand.Elapsed(s, p)) switch
+    {
+        ({ Length: > 0 }, _) => p.Typed,
+        (_, null) => Text(HoldInHand.Target(s)),
+        (_, { } past) when past < Duration.Zero => Text((int)Math.Ceiling(-past.TotalSeconds)),
+        (_, { } past) => Text((int)Math.Floor(past.TotalSeconds)),
+    };
+
+    private static int DrawSeconds(Canvas canvas, Session s, Holding p, int left, int row)
+    {
+        var text = Seconds(s, p);
+        var room = canvas.Size.Columns - left - 4;
+        var scale = BigDigits.Scale(text, room, Math.Max(BigDigits.Dots, (canvas.Size.Rows * 45 / 100) - 1));
+        if (scale.Rows == 0 || canvas.Size.Rows < 11)
+        {
+            canvas.Write(left, row, $"{text} s", Look.Bold);
+            canvas.Cursor(left, row);
+            return row + 1;
+        }
+
+        var column = left + ((room - BigDigits.Width(text, scale.Columns)) / 2);
+        var end = BigDigits.Draw(canvas, column, row, text, scale, Look.Bold);
+        canvas.Write(end, row + (BigDigits.Dots * scale.Rows) - 1, "s");
+        canvas.Cursor(column, row + (BigDigits.Dots * scale.Rows) - 1);
+        return row + (BigDigits.Dots * scale.Rows) + 1;
+    }
+
+    private static void DrawLines(Canvas canvas, Session s, Holding p, HoldItem item, int left, int row)
+    {
+        var (size, bottom) = (canvas.Size, Frame.Bottom(canvas.Size));
+        var width = size.Columns - left - 2;
+        var held = Math.Clamp((HoldInHand.Elapsed(s, p) ?? Duration.Zero).TotalSeconds / item.Target, 0, 1);
+        canvas.Fill(left, row, (int)(width * held), '█');
+        canvas.Fill(left + (int)(width * held), row, width - (int)(width * held), '░');
+        var exercise = s.Setting.Catalogue[item.Asked.Exercise];
+        var work = s.Place.Work(item.Slot).ToList();
+        var last = s.Setting.Before.Of(item.Asked.Exercise).LastOrDefault();
+        string[] lines =
+        [
+            SessionPages.Told(s) ?? "",
+            $"target {item.Target} s{(exercise.OneSided ? " each side" : "")}{(work.Count > 0 ? $"   so far {Words.Row(work)}" : "")}",
+            last is null ? item.Asked.Why.Line : $"last time {Words.Row(last.Sets)}",
+            exercise.Cues.WayDown,
+            exercise.Inverted ? exercise.Cues.StopIf : "",
+        ];
+        foreach (var (line, i) in lines.Where(l => l.Length > 0).Select((l, i) => (l, i)).Where(l => row + 1 + l.i < bottom))
+        {
+            canvas.Write(left, row + 1 + i, Frame.Fit(line, size.Columns - left));
+        }
+    }
+
+    private static IReadOnlyList<KeyHint> Hints(Session s, Holding p) =>
+    [
+        new(KeyTable.Pad(Verb.Accept), p switch
+        {
+            { Typed.Length: > 0 } => $"write {p.Typed} s",
+            { Started: null } => $"start, after {(int)s.Setting.LeadIn.TotalSeconds} s",
+            _ when HoldInHand.Seconds(s, p) is { } seconds => $"down: write {seconds} s",
+            _ => "not begun yet",
+        }),
+        p.Started is null ? new(KeyTable.Pad(Verb.Digit), "type seconds") : new("0", "false start"),
+        new(KeyTable.Pad(Verb.Other), "cue card"),
+        new(KeyTable.Pad(Verb.Menu), p.Typed.Length > 0 ? "clear" : "menu, stop signs"),
+        new(KeyTable.Pad(Verb.Point), Undoing.Next(s) is { } undo ? $"undo: {undo}" : "nothing to undo"),
+    ];
+
+    private static string Text(int seconds) => seconds.ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,53 @@
+using System.Diagnostics;
+using NodaTime;
+using RackSide.Training.Plans;
+using RackSide.Training.Sessions;
+using RackSide.Training.Summary;
+
+namespace RackSide.Pages.Rack;
+
+/// <summary>The page of a session: a function of the session, the room and the time, and of nothing else.</summary>
+public static class SessionPages
+{
+    /// <summary>Draws the page.</summary>
+    /// <param name="session">The session.</param>
+    /// <param name="week">The week so far, for the last page; null before it is reached.</param>
+    /// <param name="size">The room.</param>
+    /// <param name="now">The present; an instant before the session's own is taken as the session's own.</param>
+    public static Page Draw(Session session, WeekSummary? week, PageSize size, Instant now)
+    {
+        var s = session with { Now = Instant.Max(now, session.Now) };
+        return s.Phase switch
+        {
+            Ticking => Painted(size, c => ChecklistPage.Draw(c, s)),
+            Lifting p => Painted(size, c => LiftPage.Draw(c, s, p)),
+            Resting p => Painted(size, c => RestPage.Draw(c, s, p)),
+            Holding p => Painted(size, c => HoldPage.Draw(c, s, p)),
+            Choosing p => ChoicePage.Draw(s, p, size),
+            Reading p => LeafPage.Draw(s, p, size),
+            Finishing p => FinishPage.Draw(s, p, week, size),
+            Ended => FinishPage.Draw(s, new Finishing(s.Now), week, size),
+            _ => throw new UnreachableException(),
+        };
+    }
+
+    private static Page Painted(PageSize size, Action<Canvas> draw)
+    {
+        var canvas = new Canvas(size);
+        draw(canvas);
+        return canvas.Done();
+    }
+
+    /// <summary>The line at the top: what day it is, and how far.</summary>
+    internal static void Header(Canvas canvas, Session s, string? place = null)
+    {
+        var kind = s.Head.Kind == DayKind.Strength ? "STRENGTH DAY" : "SKILLS DAY";
+        var left = canvas.Size.Compact && place is not null ? place : $"{kind}  {Words.Day(s.Head.Date)}";
+        var gone = (int)(s.Now - s.Head.Begun).TotalMinutes;
+        var ahead = (int)Math.Round(Pace.Left(s.Place).TotalMinutes);
+        Frame.Header(canvas, left, canvas.Size.Compact ? $"{gone} min, {ahead} left" : $"{gone} min gone, about {ahead} left");
+    }
+
+    /// <summary>What is told for a short time, or what stands in the way of writing; null where nothing is.</summary>
+    internal static string? Told(Session s) => s.WriteTrouble ?? (s.Notice is { } n && n.Until > s.Now ? n.Text : null);
+}

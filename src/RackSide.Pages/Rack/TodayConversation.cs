@@ -1,0 +1,120 @@
+using NodaTime;
+using RackSide.Training.Exercises;
+using RackSide.Training.History;
+
+namespace RackSide.Pages.Rack;
+
+/// <summary>What today's page shows.</summary>
+/// <param name="Title">The day: <c>STRENGTH DAY  Wed 25 Nov</c>.</param>
+/// <param name="Why">Why it is this day, in a sentence.</param>
+/// <param name="Prescriptions">What is asked for, in order.</param>
+/// <param name="Estimate">About how long it takes.</param>
+/// <param name="Needs">What to have at hand: <c>plates 2x20, 2x2.5</c>; empty for nothing.</param>
+public sealed record TodayTexts(
+    string Title, string Why, IReadOnlyList<Prescription> Prescriptions, Duration Estimate, string Needs);
+
+/// <summary>Today's plan, before it begins: each slot with its sets, its load and why. ENTER begins; / leaves.</summary>
+/// <param name="texts">What is shown.</param>
+/// <param name="catalogue">Names the exercises.</param>
+public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : IConversation
+{
+    private int chosen;
+    private bool stopSigns;
+    private Notice notice;
+
+    /// <summary>Whether ENTER was pressed.</summary>
+    public bool Begun { get; private set; }
+
+    /// <inheritdoc/>
+    public Action? Wake { get; set; }
+
+    /// <inheritdoc/>
+    public bool Ended { get; private set; }
+
+    /// <inheritdoc/>
+    public Page Draw(PageSize size, Instant now)
+    {
+        if (stopSigns)
+        {
+            return StopSignsPage.Draw(size);
+        }
+
+        var canvas = new Canvas(size);
+        var minutes = (int)Math.Round(texts.Estimate.TotalMinutes);
+        Frame.Header(canvas, texts.Title, $"about {minutes} min");
+        var row = DrawSlots(canvas, Frame.Top(size));
+        DrawNotes(canvas, row, notice.At(now));
+        Frame.Keys(canvas, new KeyHint("ENTER", "begin"), new KeyHint("+ -", "look at each"), new KeyHint("/", "leave"), new KeyHint("!", "stop signs"));
+        return canvas.Done();
+    }
+
+    /// <inheritdoc/>
+    public Bell Press(KeyPress key, Instant now)
+    {
+        (stopSigns, var was) = (false, stopSigns);
+        switch (was ? null : KeyTable.VerbOf(key))
+        {
+            case null when was: break;
+            case Verb.Accept: Begun = Ended = true; break;
+            case Verb.Menu or Verb.Leave: Ended = true; break;
+            case Verb.More when key.Code != KeyCode.Up: Choose(chosen + 1); break;
+            case Verb.Fewer when key.Code == KeyCode.Down: Choose(chosen + 1); break;
+            case Verb.More or Verb.Fewer: Choose(chosen - 1); break;
+            case Verb.Digit when key.Character is >= '1' and <= '9': Choose(key.Character - '1'); break;
+            case Verb.StopSigns: stopSigns = true; break;
+            default: notice = Notice.Say(Notice.DeadKey, now); break;
+        }
+
+        return Bell.None;
+    }
+
+    /// <summary>Nothing passes with time here but a sentence, and that goes by itself.</summary>
+    public Bell Tick(Instant now) => Bell.None;
+
+    private void Choose(int index) => chosen = Math.Clamp(index, 0, texts.Prescriptions.Count - 1);
+
+    /// <summary>Two lines a slot where they fit; else one, and the why-line of the one looked at below.</summary>
+    private int DrawSlots(Canvas canvas, int row)
+    {
+        var size = canvas.Size;
+        var (margin, roomy) = (size.Compact ? 0 : 1, Roomy(size));
+        for (var i = 0; i < texts.Prescriptions.Count; i++)
+        {
+            var asked = texts.Prescriptions[i];
+            var here = i == chosen;
+            canvas.Write(margin, row, $"{(here ? '>' : ' ')} {i + 1} {PlanLines.What(catalogue, asked, size)}", here ? Look.Bold : Look.Plain);
+            if (here)
+            {
+                canvas.Cursor(margin, row);
+            }
+
+            row++;
+            if (roomy)
+            {
+                canvas.Write(margin + 4, row++, Frame.Fit(asked.Why.Line, size.Columns - margin - 4));
+            }
+        }
+
+        return row;
+    }
+
+    private void DrawNotes(Canvas canvas, int row, string? said)
+    {
+        var size = canvas.Size;
+        var width = size.Columns - 2;
+        List<string> notes = [.. Roomy(size) ? [] : Frame.Wrap($"why: {texts.Prescriptions.ElementAtOrDefault(chosen)?.Why.Line}", width)];
+        notes.AddRange(Frame.Wrap(texts.Why, width));
+        notes.AddRange(texts.Needs.Length > 0 ? Frame.Wrap(texts.Needs, width) : []);
+        foreach (var (note, i) in notes.Select((n, i) => (n, i)).Where(n => row + n.i < Frame.Bottom(size)))
+        {
+            canvas.Write(size.Compact ? 0 : 1, row + i, note);
+        }
+
+        if (said is not null)
+        {
+            canvas.Write(1, size.Rows - 3, $" {said} ", Look.Bold);
+        }
+    }
+
+    private bool Roomy(PageSize size) => Frame.Bottom(size) - Frame.Top(size) >= (2 * texts.Prescriptions.Count) + 2;
+}

@@ -1,0 +1,34 @@
+using NodaTime;
+using RackSide.Training.Summary;
+
+namespace RackSide.Pages.Rack;
+
+/// <summary>The week page by itself; any key leaves it.</summary>
+/// <param name="week">The week.</param>
+public sealed class WeekConversation(WeekSummary week) : IConversation
+{
+    /// <inheritdoc/>
+    public Action? Wake { get; set; }
+
+    /// <inheritdoc/>
+    public bool Ended { get; private set; }
+
+    /// <inheritdoc/>
+    public Page Draw(PageSize size, Instant now)
+    {
+        var canvas = new Canvas(size);
+        WeekPage.Draw(canvas, week);
+        Frame.Keys(canvas, new KeyHint("any key", "back"));
+        return canvas.Done();
+    }
+
+    /// <inheritdoc/>
+    public Bell Press(KeyPress key, Instant now)
+    {
+        Ended = true;
+        return Bell.None;
+    }
+
+    /// <summary>Nothing passes with time here.</summary>
+    public Bell Tick(Instant now) => Bell.None;
+}

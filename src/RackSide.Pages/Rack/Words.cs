@@ -1,0 +1,61 @@
+using System.Globalization;
+using NodaTime;
+using RackSide.Training.History;
+using RackSide.Training.Sessions;
+
+namespace RackSide.Pages.Rack;
+
+/// <summary>The same thing said the same way on every page beside the rack.</summary>
+public static class Words
+{
+    /// <summary>Minutes and seconds of what is left, rounded up so that 0:00 means over: <c>1:47</c>.</summary>
+    public static string Clock(Duration left)
+    {
+        var seconds = (int)Math.Ceiling(left.TotalSeconds);
+        return string.Create(CultureInfo.InvariantCulture, $"{seconds / 60}:{seconds % 60:00}");
+    }
+
+    /// <summary>Time gone, rounded down: <c>0:12</c>.</summary>
+    public static string Gone(Duration past) => Clock(Duration.FromSeconds(Math.Floor(past.TotalSeconds)));
+
+    /// <summary>A day as read aloud: <c>Wed 25 Nov</c>.</summary>
+    public static string Day(LocalDate date) => date.ToString("ddd d MMM", CultureInfo.InvariantCulture);
+
+    /// <summary>A load and a count: <c>67.5 kg x 5</c>, <c>12 reps</c>, <c>30 s</c>.</summary>
+    public static string Set(SetDone set) => set.Kind == SetKind.Hold
+        ? $"{set.Done} s"
+        : set.Load is { Amount: > 0 } load ? $"{load} x {set.Done}" : $"{set.Done} reps";
+
+    /// <summary>What an item asks for: <c>67.5 kg x 5</c>.</summary>
+    public static string Asks(AgendaItem item) => item switch
+    {
+        HoldItem hold => $"{hold.Target} s",
+        SetItem { Load: { Amount: > 0 } load } set => $"{load} x {set.Target}",
+        SetItem set => $"{set.Target} reps",
+        TotalItem total => $"{total.Total} in all",
+        TickItem { Minutes: > 0 } tick => $"about {tick.Minutes} min",
+        _ => "",
+    };
+
+    /// <summary>Which one of how many: <c>warm-up 2 of 4</c>, <c>working set 3 of 5</c>, <c>hold 1 of 3</c>.</summary>
+    public static string Which(AgendaItem item) => item switch
+    {
+        RampItem ramp => $"warm-up {ramp.Number} of {ramp.Of}",
+        WorkItem { Asked.Group: not null } work => $"round {work.Number} of {work.Of}",
+        WorkItem work => $"working set {work.Number} of {work.Of}",
+        HoldItem hold => $"hold {hold.Number} of {hold.Of}",
+        _ => "",
+    };
+
+    /// <summary>The short name of an item's exercise.</summary>
+    public static string Name(Session s, AgendaItem item) => item switch
+    {
+        ConfirmItem confirm => confirm.Check.Text,
+        SlotItem of => s.Setting.Catalogue[of.Asked.Exercise].Name,
+        _ => "",
+    };
+
+    /// <summary>Reps or seconds in a row, as a coach writes them: <c>5 5 4</c>.</summary>
+    public static string Row(IEnumerable<SetResult> sets) =>
+        string.Join(' ', sets.Select(r => r.Set.Done.ToString(CultureInfo.InvariantCulture) + (r.FormSlipped ? "~" : "")));
+}

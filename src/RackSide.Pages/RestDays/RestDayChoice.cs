@@ -1,0 +1,24 @@
+using RackSide.Training.Measures;
+
+namespace RackSide.Pages.RestDays;
+
+/// <summary>What the lifter asked for on a rest day.</summary>
+public abstract record RestDayChoice
+{
+    private RestDayChoice()
+    {
+    }
+
+    /// <summary>Nothing more today.</summary>
+    public sealed record Leave : RestDayChoice;
+
+    /// <summary>An extra session today.</summary>
+    public sealed record TrainAnyway : RestDayChoice;
+
+    /// <summary>A body weight to be written.</summary>
+    /// <param name="BodyMass">As typed, in the lifter's unit; within <see cref="BodyWeightEntry.Least"/> and <see cref="BodyWeightEntry.Most"/>.</param>
+    public sealed record Weigh(Mass BodyMass) : RestDayChoice;
+
+    /// <summary>This week's page.</summary>
+    public sealed record WeekPage : RestDayChoice;
+}

@@ -1,0 +1,39 @@
+using NodaTime;
+using RackSide.Training.Measures;
+
+namespace RackSide.Pages.SetUps;
+
+/// <summary>
+/// The first start: nine pages that ask as little as can be, each with a default, so that Enter all the way gives a
+/// working set-up.
+/// </summary>
+/// <param name="guess">A first guess at the unit.</param>
+/// <param name="kitFile">Where the kit will be written, to be named on the last page.</param>
+public sealed class SetUpConversation(MassUnit guess, string kitFile) : IConversation
+{
+    private SetUpState state = SetUpState.Begin(guess);
+    private Notice notice;
+
+    /// <inheritdoc/>
+    public Action? Wake { get; set; }
+
+    /// <inheritdoc/>
+    public bool Ended => state.Finished || state.Left;
+
+    /// <summary>What was answered; null until the last page is accepted, and for good where the set-up was left.</summary>
+    public SetUpAnswers? Answers => state.Finished ? SetUpAnswers.From(state) : null;
+
+    /// <inheritdoc/>
+    public Page Draw(PageSize size, Instant now) => SetUpSteps.Draw(state, size, kitFile, notice.At(now));
+
+    /// <inheritdoc/>
+    public Bell Press(KeyPress key, Instant now)
+    {
+        (state, var said) = SetUpSteps.Press(state, key);
+        notice = Notice.Say(said, now);
+        return Bell.None;
+    }
+
+    /// <summary>Nothing passes with time here but a sentence, and that goes by itself.</summary>
+    public Bell Tick(Instant now) => Bell.None;
+}

@@ -1,0 +1,103 @@
+using System.Globalization;
+using System.Text;
+using RackSide.Pages;
+using Terminal.Gui.Drivers;
+
+namespace RackSide.Screens;
+
+/// <summary>
+/// Brings the driver's cells to a page and says what to send for it: only the cells that differ, in one string.
+/// </summary>
+/// <remarks>
+/// The driver's own writer sends a cursor move for every unchanged cell of a row that changed, and colour codes whether
+/// wanted or not; a countdown on it costs a kilobyte a second. So the cells are kept in the driver's contents, as it
+/// expects, and marked as sent. The comparison is with those contents and not with the last page: the driver clears them
+/// when the window changes size, and after Ctrl+Z, and then everything must be sent again.
+/// </remarks>
+internal sealed class PageBrush(bool colour)
+{
+    private const char Unprintable = '?';
+    private static readonly string[] Graphemes = [.. Enumerable.Range(0, 0x2600).Select(glyph => ((char)glyph).ToString())];
+    private readonly Inks inks = new(colour);
+    private readonly StringBuilder stroke = new();
+    private (int Column, int Row) cursor = (-1, -1);
+    private Look? look;
+    private (int Column, int Row) pen;
+
+    /// <summary>Makes the buffer show the page.</summary>
+    /// <returns>The bytes to send, or an empty string where the terminal shows the page already.</returns>
+    public string Paint(Page page, IOutputBuffer buffer)
+    {
+        stroke.Clear();
+        (look, pen) = (null, (-1, -1));
+        for (var row = 0; row < Math.Min(page.Size.Rows, buffer.Rows); row++)
+        {
+            PaintRow(page, buffer, row);
+        }
+
+        return Finish((page.CursorColumn, page.CursorRow));
+    }
+
+    private void PaintRow(Page page, IOutputBuffer buffer, int row)
+    {
+        for (var column = 0; column < Math.Min(page.Size.Columns, buffer.Cols); column++)
+        {
+            ref var shown = ref buffer.Contents![row, column];
+            var wanted = page[column, row];
+            var (grapheme, attribute) = (Grapheme(wanted.Glyph), inks.Attribute(wanted.Look));
+            if (shown.IsDirty || shown.Grapheme != grapheme || shown.Attribute != attribute)
+            {
+                (shown.Grapheme, shown.Attribute, shown.IsDirty) = (grapheme, attribute, false);
+                Send(column, row, grapheme, wanted.Look);
+            }
+        }
+
+        buffer.DirtyLines[row] = false;
+    }
+
+    private void Send(int column, int row, string grapheme, Look wanted)
+    {
+        if (pen != (column, row))
+        {
+            MoveTo(column, row);
+        }
+
+        if (look != wanted)
+        {
+            stroke.Append(inks.Code(wanted));
+            look = wanted;
+        }
+
+        stroke.Append(grapheme);
+        pen = (column + 1, row);
+    }
+
+    // Hidden while the cells change, so that it does not flit about; then left where readers and braille displays look.
+    private string Finish((int Column, int Row) wanted)
+    {
+        var drew = stroke.Length > 0;
+        if (!drew && wanted == cursor)
+        {
+            return "";
+        }
+
+        if (drew)
+        {
+            stroke.Insert(0, "\e[?25l").Append("\e[0m");
+        }
+
+        MoveTo(wanted.Column, wanted.Row);
+        stroke.Append(drew ? "\e[?25h" : "");
+        cursor = wanted;
+        return stroke.ToString();
+    }
+
+    private void MoveTo(int column, int row) =>
+        stroke.Append(CultureInfo.InvariantCulture, $"\e[{row + 1};{column + 1}H");
+
+    private static string Grapheme(char glyph)
+    {
+        var safe = char.IsControl(glyph) || char.IsSurrogate(glyph) ? Unprintable : glyph;
+        return safe < Graphemes.Length ? Graphemes[safe] : safe.ToString();
+    }
+}

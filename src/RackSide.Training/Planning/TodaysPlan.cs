@@ -1,0 +1,27 @@
+using NodaTime;
+using RackSide.Training.History;
+using RackSide.Training.Measures;
+using RackSide.Training.Plans;
+using RackSide.Training.Schedule;
+
+namespace RackSide.Training.Planning;
+
+/// <summary>What today asks for: the calendar, the loads and their reasons in one value.</summary>
+/// <param name="Due">The calendar's answer.</param>
+/// <param name="Day">The training day; null on a rest day and when today is done.</param>
+/// <param name="Prescriptions">In the order of the day's slots; empty without a day.</param>
+/// <param name="Estimate">How long it takes in all; zero without a day.</param>
+/// <param name="PlatesNeeded">
+/// The plates one side of the bar needs at the busiest moment of each, heaviest first, equal ones repeated; as many again
+/// are needed for the other side.
+/// </param>
+public sealed record TodaysPlan(
+    DayDue Due,
+    TrainingDay? Day,
+    IReadOnlyList<Prescription> Prescriptions,
+    Duration Estimate,
+    IReadOnlyList<Mass> PlatesNeeded)
+{
+    /// <summary>A sentence for each slot that no exercise of this kit can fill, and that is left out for it.</summary>
+    public IReadOnlyList<string> LeftOut { get; init; } = [];
+}

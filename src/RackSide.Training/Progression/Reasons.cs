@@ -1,0 +1,53 @@
+namespace RackSide.Training.Progression;
+
+/// <summary>The codes of the reasons a load or target is what it is; docs/sources.md lists them with their rules.</summary>
+public static class Reasons
+{
+    /// <summary>Never done before: begin light.</summary>
+    public const string FirstTime = "first-time";
+
+    /// <summary>Every set met its target with honest form: one step harder.</summary>
+    public const string AllMet = "all-met";
+
+    /// <summary>Every set reached the top of the range: one step harder, from the bottom of the range.</summary>
+    public const string TopOfRange = "top-of-range";
+
+    /// <summary>Within the range: the same load, one rep more.</summary>
+    public const string OneRepMore = "one-rep-more";
+
+    /// <summary>All holds clean: some seconds more.</summary>
+    public const string LongerHold = "longer-hold";
+
+    /// <summary>The plan's longest hold is reached.</summary>
+    public const string LongestHold = "longest-hold";
+
+    /// <summary>A set fell short: the same again.</summary>
+    public const string Miss = "miss";
+
+    /// <summary>As many misses in a row at one load as the plan allows: lighter.</summary>
+    public const string ThirdMiss = "third-miss";
+
+    /// <summary>A set's form slipped: the same again, and no miss is counted.</summary>
+    public const string FormSlipped = "form-slipped";
+
+    /// <summary>The form slipped two times running: the same again, with the cue card.</summary>
+    public const string FormSlippedAgain = "form-slipped-again";
+
+    /// <summary>Sets were left out, none was missed: the same again, and no miss is counted.</summary>
+    public const string CutShort = "cut-short";
+
+    /// <summary>Not all sets were done at one load: the load most sets used again.</summary>
+    public const string MixedLoads = "mixed-loads";
+
+    /// <summary>A harder load was earned, but the kit has none.</summary>
+    public const string KitIsSpent = "kit-is-spent";
+
+    /// <summary>More than a week since the last time: the last load again.</summary>
+    public const string ShortGap = "short-gap";
+
+    /// <summary>More than two weeks since the last time: lighter.</summary>
+    public const string LayOff = "lay-off";
+
+    /// <summary>Nothing is counted up here.</summary>
+    public const string Unchanged = "unchanged";
+}

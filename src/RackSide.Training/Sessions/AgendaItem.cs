@@ -1,0 +1,54 @@
+using RackSide.Training.History;
+using RackSide.Training.Measures;
+using RackSide.Training.Safety;
+
+namespace RackSide.Training.Sessions;
+
+/// <summary>One thing the session asks for: a set, a hold, a tick. A lifter sees one at a time.</summary>
+/// <param name="Key">Its name within the session: the slot, what it is, and its number.</param>
+public abstract record AgendaItem(string Key);
+
+/// <summary>A do-confirm item before the first loaded set.</summary>
+/// <param name="Check">What is confirmed.</param>
+public sealed record ConfirmItem(CheckItem Check) : AgendaItem($"check/{Check.Key}");
+
+/// <summary>Something of a slot.</summary>
+/// <param name="Key">Its name within the session.</param>
+/// <param name="Asked">What the slot asks for today.</param>
+public abstract record SlotItem(string Key, Prescription Asked) : AgendaItem(Key)
+{
+    /// <summary>The slot's key.</summary>
+    public string Slot => Asked.Slot;
+}
+
+/// <summary>Something of a slot that is done as a set and counted.</summary>
+/// <param name="Asked">What the slot asks for today.</param>
+/// <param name="Kind">What the set is for.</param>
+/// <param name="Number">1 for the first of that kind in the slot.</param>
+/// <param name="Of">How many of that kind there are.</param>
+/// <param name="Target">Reps or seconds asked for.</param>
+/// <param name="Load">The load asked for, or null.</param>
+public abstract record SetItem(Prescription Asked, SetKind Kind, int Number, int Of, int Target, Mass? Load)
+    : SlotItem($"{Asked.Slot}/{Kind}{Number}", Asked);
+
+/// <summary>A warm-up set.</summary>
+public sealed record RampItem(Prescription Asked, int Number, int Of, int Target, Mass? Load)
+    : SetItem(Asked, SetKind.WarmUp, Number, Of, Target, Load);
+
+/// <summary>A working set told in reps.</summary>
+public sealed record WorkItem(Prescription Asked, int Number, int Of, int Target, Mass? Load)
+    : SetItem(Asked, SetKind.Working, Number, Of, Target, Load);
+
+/// <summary>A working set told in seconds.</summary>
+public sealed record HoldItem(Prescription Asked, int Number, int Of, int Target, Mass? Load)
+    : SetItem(Asked, SetKind.Hold, Number, Of, Target, Load);
+
+/// <summary>A total, worked off in as many shares as it takes.</summary>
+/// <param name="Asked">What the slot asks for today.</param>
+/// <param name="Total">The reps in all.</param>
+public sealed record TotalItem(Prescription Asked, int Total) : SlotItem($"{Asked.Slot}/total", Asked);
+
+/// <summary>Something to do and tick off.</summary>
+/// <param name="Asked">What the slot asks for today.</param>
+/// <param name="Minutes">About how long; 0 for no guide.</param>
+public sealed record TickItem(Prescription Asked, int Minutes) : SlotItem($"{Asked.Slot}/tick", Asked);

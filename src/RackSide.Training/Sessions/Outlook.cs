@@ -1,0 +1,24 @@
+using RackSide.Training.History;
+using RackSide.Training.Progression;
+
+namespace RackSide.Training.Sessions;
+
+/// <summary>What a missed set means for next time, in one line, told at once and without blame.</summary>
+internal static class Outlook
+{
+    public static string? AfterSet(Session s, SetDone set)
+    {
+        if (set.Kind is SetKind.WarmUp or SetKind.Share || set.Done >= set.Target
+            || s.Setting.Day.Slots.FirstOrDefault(x => x.Key == set.Slot) is not { } slot)
+        {
+            return null;
+        }
+
+        var exercise = s.Setting.Catalogue[set.Exercise];
+        var today = new TrainingHistory([s.Record]).Of(set.Exercise, set.Slot);
+        var past = s.Setting.Before.Of(set.Exercise, set.Slot).Concat(today).ToList();
+        var next = Progress.Next(slot, exercise, past, s.Setting.Loads.For(exercise), s.Head.Date.PlusDays(3));
+        var unit = set.Kind == SetKind.Hold ? "s" : "reps";
+        return $"{set.Done} of {set.Target} {unit}; next time {(next.Load < set.Load ? $"lighter: {next.Load}" : "the same again")}";
+    }
+}

@@ -1,0 +1,68 @@
+using RackSide.Training.History;
+using RackSide.Training.Safety;
+
+namespace RackSide.Training.Sessions;
+
+/// <summary>Where a session stands: folded from its facts, so that a resumed session stands where the stopped one did.</summary>
+public sealed record Place
+{
+    private Place(IReadOnlyList<AgendaItem> agenda, SessionRecord record)
+    {
+        (Agenda, Sets, LeftOut) = (agenda, record.Sets, record.LeftOut);
+        Ticked = record.Standing.OfType<ItemTicked>().Select(t => t.Item).ToHashSet();
+        doneSets = Sets.Select(s => (s.Set.Slot, s.Set.Kind, s.Set.Number)).ToHashSet();
+        started = Sets.Where(s => s.Set.Kind != SetKind.WarmUp).Select(s => s.Set.Slot).ToHashSet();
+        Index = agenda.TakeWhile(IsPast).Count();
+    }
+
+    private readonly HashSet<(string Slot, SetKind Kind, int Number)> doneSets;
+    private readonly HashSet<string> started;
+
+    /// <summary>All items, in order.</summary>
+    public IReadOnlyList<AgendaItem> Agenda { get; }
+
+    /// <summary>The sets that stand.</summary>
+    public IReadOnlyList<SetResult> Sets { get; }
+
+    /// <summary>The slots left out.</summary>
+    public IReadOnlySet<string> LeftOut { get; }
+
+    /// <summary>The items ticked: names of checks, keys of slots.</summary>
+    public IReadOnlySet<string> Ticked { get; }
+
+    /// <summary>How many items are past.</summary>
+    public int Index { get; }
+
+    /// <summary>The item in hand; null when all are past.</summary>
+    public AgendaItem? Current => Index < Agenda.Count ? Agenda[Index] : null;
+
+    /// <summary>The item after the one in hand that is not past yet, or null.</summary>
+    public AgendaItem? Following => Agenda.Skip(Index + 1).FirstOrDefault(i => !IsPast(i));
+
+    /// <summary>Where a session stands.</summary>
+    public static Place Of(IReadOnlyList<CheckItem> checks, SessionRecord record) =>
+        new(Sessions.Agenda.For(checks, record.Prescriptions), record);
+
+    /// <summary>The reps of a total done so far.</summary>
+    public int Counted(string slot) => Sets.Where(s => s.Set.Slot == slot && s.Set.Kind == SetKind.Share).Sum(s => s.Set.Done);
+
+    /// <summary>The sets of a slot that stand, without its warm-up.</summary>
+    public IEnumerable<SetResult> Work(string slot) => Sets.Where(s => s.Set.Slot == slot && s.Set.Kind != SetKind.WarmUp);
+
+    /// <summary>
+    /// Whether an item needs nothing more: done, ticked, or left out. A ramp is past once a working set of its slot
+    /// stands, so that a swap in mid slot does not send the lifter back to the empty bar.
+    /// </summary>
+    public bool IsPast(AgendaItem item) => item switch
+    {
+        ConfirmItem confirm => Ticked.Contains(confirm.Check.Key),
+        SlotItem of when LeftOut.Contains(of.Slot) => true,
+        RampItem ramp => started.Contains(ramp.Slot) || IsDone(ramp),
+        SetItem set => IsDone(set),
+        TotalItem total => Counted(total.Slot) >= total.Total,
+        TickItem tick => Ticked.Contains(tick.Slot),
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
+
+    private bool IsDone(SetItem set) => doneSets.Contains((set.Slot, set.Kind, set.Number));
+}

@@ -1,0 +1,61 @@
+using NodaTime;
+using RackSide.Training.History;
+
+namespace RackSide.Training.Sessions;
+
+/// <summary>How long the rest after a set is, and whether one is still running.</summary>
+public static class Rests
+{
+    /// <summary>Before the first working set of a lift whose ramp is short. Common practice, no source.</summary>
+    public static Duration AfterShortRamp { get; } = Duration.FromSeconds(60);
+
+    /// <summary>
+    /// The rest between a set and what follows it. Between ramp sets there is none, because changing plates is the rest;
+    /// before the first working set it is a full one after a full ramp (common practice, no source). Within a group only
+    /// the change-over, and the rest after the group's last.
+    /// </summary>
+    /// <param name="done">The set just done.</param>
+    /// <param name="next">What follows; null at the end of the session.</param>
+    public static Duration Between(SlotItem done, AgendaItem? next) => (done, next) switch
+    {
+        (_, null or ConfirmItem) => Duration.Zero,
+        (RampItem, RampItem) => Duration.Zero,
+        (RampItem ramp, _) => ramp.Of > 2 ? ramp.Asked.Rest : Duration.Min(AfterShortRamp, ramp.Asked.Rest),
+        (_, SlotItem into) when SameRound(done, into) => done.Asked.ChangeOver,
+        _ => done.Asked.Rest,
+    };
+
+    /// <summary>Whether what follows a set belongs to the same round of its group, so that one only changes over.</summary>
+    public static bool IsChangeOver(Place place, SetDone done) =>
+        place.Current is SlotItem next && ItemOf(place, done) is { } item && SameRound(item, next);
+
+    /// <summary>The rest that still runs or is held, found from the facts; null where none does.</summary>
+    internal static Resting? Pending(SessionSetting setting, SessionRecord record, Instant now)
+    {
+        var after = record.Facts.Reverse().TakeWhile(f => f is not FactStruck).Reverse().ToList();
+        var place = Place.Of(setting.Checks, record);
+        if (after.OfType<SetDone>().LastOrDefault() is not { } set || ItemOf(place, set) is not { } item)
+        {
+            return null;
+        }
+
+        var changed = after.SkipWhile(f => f != set).OfType<RestChanged>().LastOrDefault();
+        var clock = changed is null
+            ? RestClock.Start(set.At, Between(item, place.Current))
+            : new RestClock(set.At, changed.Ends, changed.Ends is null ? changed.Left : Duration.Zero);
+        return clock.IsOver(now) || place.Current is null ? null : new Resting(now, clock, set.Id);
+    }
+
+    internal static SlotItem? ItemOf(Place place, SetDone set) => place.Agenda.OfType<SlotItem>().FirstOrDefault(i => i switch
+    {
+        SetItem s => s.Slot == set.Slot && s.Kind == set.Kind && s.Number == set.Number,
+        TotalItem t => t.Slot == set.Slot && set.Kind == SetKind.Share,
+        _ => false,
+    });
+
+    private static bool SameRound(SlotItem done, SlotItem next) =>
+        done.Slot != next.Slot && done.Asked.Group is not null && done.Asked.Group == next.Asked.Group
+        && Number(done) == Number(next);
+
+    private static int Number(SlotItem item) => item is SetItem set ? set.Number : 1;
+}

@@ -1,0 +1,37 @@
+using RackSide.Training.Exercises;
+using RackSide.Training.History;
+using RackSide.Training.Planning;
+
+namespace RackSide.Training.Sessions;
+
+/// <summary>Another exercise for the slot in hand, for today only: a fact, never a change of the plan.</summary>
+public static class Swapping
+{
+    /// <summary>Up to nine exercises of the same motion that this gym allows, with what each would ask for today.</summary>
+    public static IReadOnlyList<Prescription> Offers(Session s)
+    {
+        if (s.Place.Current is not SlotItem item || s.Setting.Day.Slots.FirstOrDefault(x => x.Key == item.Slot) is not { } slot)
+        {
+            return [];
+        }
+
+        var now = s.Setting.Catalogue[item.Asked.Exercise];
+        return [.. Planner.Others(slot, now, s.Setting.Catalogue, s.Setting.Kit, s.Setting.Lifter).Take(9)
+            .Select(e => Planner.Prescribe(slot, e, s.Setting.Kit, s.Setting.Before, s.Head.Date))];
+    }
+
+    internal static Turn Choose(Session s, Choosing p, int line)
+    {
+        var offers = Offers(s);
+        if (line > offers.Count)
+        {
+            return SessionSteps.NothingHere(s);
+        }
+
+        var filled = offers[line - 1];
+        return ((Turn)s)
+            .Keep((id, at) => new ExerciseSwapped(id, at, filled.Slot, filled))
+            .Enter(p.Under is Resting ? p.Under : Phases.For(s.Place.Current, s.Now, null))
+            .Say("for today only; the plan stays as it is");
+    }
+}

@@ -1,0 +1,86 @@
+using NodaTime;
+using RackSide.Training.Exercises;
+using RackSide.Training.History;
+using RackSide.Training.Kit;
+using RackSide.Training.Measures;
+using RackSide.Training.Planning;
+using RackSide.Training.Plans;
+using RackSide.Training.Schedule;
+
+namespace RackSide.Training.Summary;
+
+/// <summary>The week page as a value: what was done, where each lift stands, and what comes next.</summary>
+public sealed record WeekSummary
+{
+    /// <summary>The ISO week.</summary>
+    public required IsoWeek Week { get; init; }
+
+    /// <summary>Its training days done, oldest first: date and name.</summary>
+    public required IReadOnlyList<(LocalDate Date, string Name)> Done { get; init; }
+
+    /// <summary>How many training days the plan has in a week.</summary>
+    public required int Planned { get; init; }
+
+    /// <summary>The loaded exercises of the next strength day, in its order.</summary>
+    public required IReadOnlyList<LiftLine> Lifts { get; init; }
+
+    /// <summary>Sets, holds and totals of the week.</summary>
+    public required WeekWork Work { get; init; }
+
+    /// <summary>Body weight, or null where nobody was weighed this week.</summary>
+    public BodyLine? Body { get; init; }
+
+    /// <summary>At most two plain sentences.</summary>
+    public required IReadOnlyList<string> Conclusions { get; init; }
+
+    /// <summary>The next training date after today, or today where a day is still due.</summary>
+    public required LocalDate Next { get; init; }
+
+    /// <summary>The training day of <see cref="Next"/>.</summary>
+    public required TrainingDay NextDay { get; init; }
+
+    /// <summary>The same in about twelve plain lines of at most 72 characters, for a terminal, a pipe or a screen reader.</summary>
+    public IReadOnlyList<string> Lines => PlainLines.Of(this);
+
+    /// <summary>The summary of the week that <paramref name="today"/> falls in.</summary>
+    /// <param name="plan">The plan, on the lifter's weekdays.</param>
+    /// <param name="catalogue">All exercises.</param>
+    /// <param name="kit">What the gym owns.</param>
+    /// <param name="lifter">Whose week it is.</param>
+    /// <param name="history">All the lifter's sessions.</param>
+    /// <param name="weighIns">The lifter's body weights.</param>
+    /// <param name="today">The date.</param>
+    public static WeekSummary For(
+        Plan plan,
+        Catalogue catalogue,
+        GymKit kit,
+        Lifter lifter,
+        TrainingHistory history,
+        IReadOnlyList<WeighIn> weighIns,
+        LocalDate today)
+    {
+        var week = IsoWeek.Of(today);
+        var due = Planner.For(plan, catalogue, kit, lifter, history, today).Due;
+        var lifts = LiftLines.Of(NextStrength(plan, catalogue, kit, lifter, history, today), catalogue, history);
+        var body = BodyLine.Of(weighIns, week, lifter.Unit);
+        var done = history.Sessions.Where(s => week.Holds(s.Head.Date) && s.Trained()).ToList();
+        return new WeekSummary
+        {
+            Week = week,
+            Done = [.. done.Select(s => (s.Head.Date, s.Head.DayName))],
+            Planned = plan.Week.Count,
+            Lifts = lifts,
+            Work = WeekWork.Of(week, history, catalogue),
+            Body = body,
+            Conclusions = Conclusion.Of(lifts, done.Count, body),
+            Next = due.Day is null ? due.Next : today,
+            NextDay = due.Day ?? due.NextDay,
+        };
+    }
+
+    private static IReadOnlyList<Prescription> NextStrength(
+        Plan plan, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate today) =>
+        DueRule.NextStrength(plan, Past.Days(history), today) is var (date, day)
+            ? Planner.Prescriptions(day, catalogue, kit, lifter, history, date)
+            : [];
+}

@@ -1,0 +1,71 @@
+using System.CommandLine;
+using RackSide.Screens;
+using RackSide.Visits;
+
+namespace RackSide.Commands;
+
+/// <summary>Bare <c>rackside</c>: the full screen, then the week in plain lines.</summary>
+internal static class ScreenCommand
+{
+    private const string NoTerminal =
+        "rackside: this is not a terminal that can show a full screen; try rackside today or rackside summary, or run it in a terminal";
+
+    /// <summary>Runs the screen until it ends.</summary>
+    public static int Run(RackSideCommand command, Surroundings around, ParseResult parsed)
+    {
+        using var gym = command.Open(parsed);
+        using var visit = new RackVisit(gym, parsed.GetValue(command.Who));
+        var outcome = ScreenHost.Run(visit, gym.Clock, Options(command, around, parsed, gym, visit));
+        return Close(around, gym, visit, outcome);
+    }
+
+    private static ScreenOptions Options(RackSideCommand command, Surroundings around, ParseResult parsed, Gym gym, RackVisit visit) =>
+        ScreenOptions.From(around.Environment, parsed.GetValue(command.NoColour), parsed.GetValue(command.Silent) || gym.Rules is { Sound: false }) with
+        {
+            Hangup = () =>
+            {
+                visit.Dispose();
+                gym.Dispose();
+            },
+            Crashed = fault => around.Error.WriteLine(Sorry(fault)),
+        };
+
+    private static int Close(Surroundings around, Gym gym, RackVisit visit, ScreenOutcome outcome)
+    {
+        visit.Dispose();
+        switch (outcome.End)
+        {
+            case ScreenEnd.NoTerminal or ScreenEnd.DumbTerminal:
+                around.Error.WriteLine(NoTerminal);
+                break;
+            case ScreenEnd.Failed:
+                around.Error.WriteLine(Sorry(outcome.Fault));
+                break;
+            default:
+                PrintWeek(around, gym, visit);
+                break;
+        }
+
+        if (visit.Unwritten > 0)
+        {
+            around.Error.WriteLine($"rackside: {visit.Unwritten} entries could not be written to {gym.Folders.Data}; free some space and enter them again");
+            return ExitCode.InputOutput;
+        }
+
+        return outcome.ExitCode;
+    }
+
+    private static void PrintWeek(Surroundings around, Gym gym, RackVisit visit)
+    {
+        if (visit.Lifter is { } lifter)
+        {
+            foreach (var line in gym.Week(lifter, null, gym.Today).Lines)
+            {
+                around.Out.WriteLine(line);
+            }
+        }
+    }
+
+    private static string Sorry(Exception? fault) =>
+        $"rackside: a fault in RackSide stopped it ({fault?.GetType().Name}: {fault?.Message}); every set shown as written is in the logbook";
+}

@@ -1,0 +1,146 @@
+using NodaTime;
+using RackSide.Files;
+using RackSide.Logbook;
+using RackSide.Places;
+using RackSide.Time;
+using RackSide.Training.Exercises;
+using RackSide.Training.History;
+using RackSide.Training.Kit;
+using RackSide.Training.Loading;
+using RackSide.Training.Measures;
+using RackSide.Training.Planning;
+using RackSide.Training.Plans;
+using RackSide.Training.Safety;
+using RackSide.Training.Sessions;
+using RackSide.Training.Summary;
+
+namespace RackSide;
+
+/// <summary>An opened gym: its rules, its plan, its logbook, and the clock on its wall.</summary>
+internal sealed class Gym : IDisposable
+{
+    private readonly Plan plan;
+
+    private Gym(Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, LiteLogbook logbook)
+    {
+        (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, clock, catalogue, plan, rules, logbook);
+        Report = logbook.Report.Sentence;
+    }
+
+    /// <summary>Where its files lie.</summary>
+    public Folders Folders { get; }
+
+    /// <summary>The clock.</summary>
+    public IClock Clock { get; }
+
+    /// <summary>The gym's time zone.</summary>
+    public DateTimeZone Zone { get; } = SystemTime.Zone();
+
+    /// <summary>All exercises.</summary>
+    public Catalogue Catalogue { get; }
+
+    /// <summary>The house rules; null before the first set-up.</summary>
+    public HouseRules? Rules { get; private set; }
+
+    /// <summary>The logbook.</summary>
+    public ILogbook Logbook { get; }
+
+    /// <summary>What opening the logbook has to tell; null where that is nothing.</summary>
+    public string? Report { get; }
+
+    /// <summary>Today's date in the gym.</summary>
+    public LocalDate Today => Clock.GetCurrentInstant().InZone(Zone).Date;
+
+    /// <summary>The plan on the weekdays of this gym, where they are as many as the plan has.</summary>
+    public Plan Plan => Rules is { } rules && rules.TrainingDays.Count == plan.Week.Count ? plan.On(rules.TrainingDays) : plan;
+
+    /// <summary>What the gym owns; a default kit before the first set-up.</summary>
+    public GymKit Kit => Rules?.Kit ?? KitDefaults.For(MassUnit.Kilogram);
+
+    /// <summary>Opens a gym.</summary>
+    /// <param name="folders">Where its files lie.</param>
+    /// <param name="planFile">A coach's plan file, or null for the one that comes with the program.</param>
+    /// <param name="clock">The clock.</param>
+    /// <exception cref="Refusal">A file has mistakes, or the logbook cannot be opened.</exception>
+    public static Gym Open(Folders folders, string? planFile, IClock clock)
+    {
+        var catalogue = CatalogueFile.Read();
+        var plan = planFile is null ? PlanFile.Default(catalogue) : Good(PlanFile.ReadFrom(planFile, catalogue), ExitCode.Data);
+        var rules = File.Exists(folders.GymFile) ? Good(GymFile.ReadFrom(folders.GymFile), ExitCode.Config) : null;
+        return new Gym(folders, clock, catalogue, plan, rules, OpenLogbook(folders.Data, clock));
+    }
+
+    /// <summary>Keeps the house rules of a set-up. Rules that were there before stay beside them, under another name.</summary>
+    public void Keep(HouseRules rules)
+    {
+        PrivateFolder.Make(Folders.Config);
+        if (File.Exists(Folders.GymFile))
+        {
+            File.Move(Folders.GymFile, Folders.GymFile + ".old", overwrite: true);
+        }
+
+        File.WriteAllText(Folders.GymFile, GymFile.Write(rules));
+        Rules = rules;
+    }
+
+    /// <summary>The lifter of that key or name, or the first who joined; null where nobody has.</summary>
+    /// <exception cref="Refusal">Nobody of that name trains here.</exception>
+    public Lifter? Lifter(string? name = null)
+    {
+        var lifters = Logbook.Lifters();
+        return name is null ? lifters.FirstOrDefault()
+            : lifters.FirstOrDefault(l => l.Key == name || string.Equals(l.Name, name, StringComparison.OrdinalIgnoreCase))
+                ?? throw new Refusal(ExitCode.Usage, $"--lifter: nobody here is called \"{name}\"; here train: {string.Join(", ", lifters.Select(l => l.Name))}");
+    }
+
+    /// <summary>What a lifter has done.</summary>
+    public TrainingHistory History(Lifter lifter) => new(Logbook.Sessions(lifter.Key));
+
+    /// <summary>What today asks of a lifter.</summary>
+    public TodaysPlan TodaysPlan(Lifter lifter, TrainingDay? asked = null) =>
+        Planner.For(Plan, Catalogue, Kit, lifter, History(lifter), Today, asked);
+
+    /// <summary>The week of a date, with a session that is still being held.</summary>
+    public WeekSummary Week(Lifter lifter, SessionRecord? held, LocalDate date)
+    {
+        var sessions = Logbook.Sessions(lifter.Key).Where(s => s.Head.Id != held?.Head.Id).Concat(held is null ? [] : [held]);
+        return WeekSummary.For(Plan, Catalogue, Kit, lifter, new TrainingHistory([.. sessions]), Logbook.WeighIns(lifter.Key), date);
+    }
+
+    /// <summary>What a session of a training day is held against.</summary>
+    public SessionSetting Setting(Lifter lifter, TrainingDay day, IReadOnlyList<Prescription> prescriptions, FactId? held = null) => new()
+    {
+        Day = day,
+        Catalogue = Catalogue,
+        Loads = new KitLoads(Kit),
+        Lifter = lifter,
+        Before = new TrainingHistory([.. Logbook.Sessions(lifter.Key).Where(s => s.Head.Id != held)]),
+        Checks = BeforeLoading.For(day.Kind, prescriptions.Select(p => Catalogue[p.Exercise]), Kit),
+    };
+
+    /// <inheritdoc/>
+    public void Dispose() => Logbook.Dispose();
+
+    private static T Good<T>(Reading<T> reading, int code)
+        where T : class => reading.Value ?? throw new Refusal(code, string.Join(Environment.NewLine, reading.Mistakes));
+
+    private static LiteLogbook OpenLogbook(string folder, IClock clock)
+    {
+        try
+        {
+            return LiteLogbook.Open(folder, clock.GetCurrentInstant());
+        }
+        catch (LogbookBusyException busy)
+        {
+            throw new Refusal(ExitCode.Busy, busy.Message);
+        }
+        catch (LogbookUnreadableException unreadable)
+        {
+            throw new Refusal(ExitCode.InputOutput, unreadable.Message);
+        }
+        catch (UnauthorizedAccessException)
+        {
+            throw new Refusal(ExitCode.CannotCreate, $"{folder}: may not be written; choose another folder with --data, or change its owner");
+        }
+    }
+}

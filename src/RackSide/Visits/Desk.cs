@@ -1,0 +1,141 @@
+using NodaTime;
+using RackSide.Files;
+using RackSide.Pages;
+using RackSide.Pages.Rack;
+using RackSide.Pages.RestDays;
+using RackSide.Pages.SetUps;
+using RackSide.Training.History;
+using RackSide.Training.Measures;
+using RackSide.Training.Planning;
+using RackSide.Training.Plans;
+using RackSide.Training.Schedule;
+using RackSide.Training.Sessions;
+
+namespace RackSide.Visits;
+
+/// <summary>Opens the conversations of a stay, each from what the gym knows at that moment, and keeps what they settle.</summary>
+/// <param name="gym">The gym.</param>
+internal sealed class Desk(Gym gym)
+{
+    private TodaysPlan? offered;
+
+    /// <summary>The first start.</summary>
+    public SetUpConversation SetUp() => new(gym.Rules?.Kit.Unit ?? FirstGuess.Unit(), gym.Folders.GymFile);
+
+    /// <summary>Somebody joins: the house rules and the lifter are kept.</summary>
+    public Lifter Join(SetUpAnswers answers)
+    {
+        gym.Keep(new HouseRules(answers.ToKit(), answers.TrainingDays, Sound: true));
+        var lifter = new Lifter(
+            "first", answers.Name, answers.MassUnit, gym.Clock.GetCurrentInstant(), answers.CautionsRead, answers.AvoidInverted);
+        gym.Logbook.Keep(lifter);
+        return lifter;
+    }
+
+    /// <summary>Today: its plan, or that it is a rest day.</summary>
+    public IConversation Today(Lifter lifter) => Today(lifter, done: null);
+
+    /// <summary>An extra session on a rest day.</summary>
+    public IConversation TrainAnyway(Lifter lifter)
+    {
+        var due = gym.TodaysPlan(lifter).Due;
+        return Offer(gym.TodaysPlan(lifter, due.NextDay));
+    }
+
+    /// <summary>A body weight, then the rest day again.</summary>
+    public IConversation Weigh(Lifter lifter, Mass weight)
+    {
+        gym.Logbook.Weigh(lifter.Key, gym.Today, weight);
+        return Today(lifter, $"{weight} written");
+    }
+
+    /// <summary>This week's page.</summary>
+    public WeekConversation Week(Lifter lifter) => new(gym.Week(lifter, null, gym.Today));
+
+    /// <summary>The session that was offered begins; it is on disk before its first page is shown.</summary>
+    public SessionVisit Begin(Lifter lifter)
+    {
+        var todays = offered!;
+        var head = new SessionHead
+        {
+            Id = gym.Logbook.NextId(),
+            Begun = gym.Clock.GetCurrentInstant(),
+            Date = gym.Today,
+            Zone = gym.Zone.Id,
+            Lifter = lifter.Key,
+            Plan = gym.Plan.Name,
+            DayKey = todays.Day!.Key,
+            DayName = todays.Day.Name,
+            Kind = todays.Day.Kind,
+            Prescriptions = todays.Prescriptions,
+        };
+        var setting = gym.Setting(lifter, todays.Day, todays.Prescriptions);
+        gym.Logbook.Begin(head);
+        return new SessionVisit(Session.Begin(setting, head), gym);
+    }
+
+    /// <summary>A session was left open: go on, or close it.</summary>
+    public ResumeConversation Resume(Lifter lifter, SessionRecord open)
+    {
+        var next = Place.Of(Setting(lifter, open).Checks, open).Current;
+        var last = open.Facts.Count > 0 ? open.Facts[^1].At : open.Head.Begun;
+        return new ResumeConversation(Title(open.Head.Kind, open.Head.Date), ResumeText.Sentence(gym.Catalogue, next, last.InZone(gym.Zone).LocalDateTime));
+    }
+
+    /// <summary>The open session goes on at the same set.</summary>
+    public SessionVisit GoOn(Lifter lifter)
+    {
+        var open = gym.Logbook.Open(lifter.Key)!;
+        return new SessionVisit(Session.Resume(Setting(lifter, open), open, gym.Logbook.NextId(), gym.Clock.GetCurrentInstant()), gym);
+    }
+
+    /// <summary>The open session is closed as it is; then today.</summary>
+    public IConversation Close(Lifter lifter)
+    {
+        var open = gym.Logbook.Open(lifter.Key)!;
+        var now = gym.Clock.GetCurrentInstant();
+        foreach (var slot in Place.Of(Setting(lifter, open).Checks, open) is var place
+            ? place.Agenda.OfType<SlotItem>().Where(i => !place.IsPast(i)).Select(i => i.Slot).Distinct() : [])
+        {
+            gym.Logbook.Append(open.Head.Id, new SlotLeftOut(gym.Logbook.NextId(), now, slot));
+        }
+
+        gym.Logbook.Append(open.Head.Id, new SessionClosed(gym.Logbook.NextId(), now));
+        return Today(lifter);
+    }
+
+    private SessionSetting Setting(Lifter lifter, SessionRecord open)
+    {
+        var day = gym.Plan.Day(open.Head.DayKey) ?? new TrainingDay(open.Head.DayKey, open.Head.DayName, open.Head.Kind, []);
+        return gym.Setting(lifter, day, open.Prescriptions, open.Head.Id);
+    }
+
+    private IConversation Today(Lifter lifter, string? done)
+    {
+        var todays = gym.TodaysPlan(lifter);
+        return todays.Due.Kind == DueKind.Train ? Offer(todays) : RestDay(lifter, todays, done);
+    }
+
+    private TodayConversation Offer(TodaysPlan todays)
+    {
+        offered = todays;
+        var needs = PlanTexts.Needs(todays, gym.Kit);
+        return new TodayConversation(
+            new TodayTexts(Title(todays.Day!.Kind, gym.Today), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs), gym.Catalogue);
+    }
+
+    private RestDayConversation RestDay(Lifter lifter, TodaysPlan todays, string? done)
+    {
+        var due = todays.Due;
+        var next = Planner.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, gym.History(lifter), due.Next, due.NextDay);
+        return new RestDayConversation(new RestDayTexts(
+            Words.Day(gym.Today),
+            due.Why,
+            $"{Words.Day(due.Next)}, {due.NextDay.Name}",
+            string.Join(", ", next.Prescriptions.Select(p => PlanTexts.Short(gym.Catalogue, p))),
+            lifter.Unit,
+            done));
+    }
+
+    private static string Title(DayKind kind, LocalDate date) => $"{(kind == DayKind.Strength ? "STRENGTH DAY" : "SKILLS DAY")}  {Words.Day(date)}";
+}

@@ -1,0 +1,104 @@
+using RackSide.Logbook.Storing;
+using RackSide.Training.Exercises;
+using RackSide.Training.Plans;
+
+namespace RackSide.Logbook.Tests.Harness;
+
+/// <summary>Any value the logbook may be asked to keep.</summary>
+internal static class Gens
+{
+    public static readonly Gen<string> Text = Gen.OneOf(Gen.String[Gen.Char.AlphaNumeric, 0, 12], Gen.OneOf(new[] { "", "Märsta 2½", "鉄", "a\nb\0c", "-7", "🏋" }.Select(Gen.Const).ToArray()));
+
+    public static readonly Gen<FactId> Id = Gen.Select(Text, Gen.Long[1, long.MaxValue], (rack, n) => new FactId(rack, n));
+
+    public static readonly Gen<Instant> Instant = Gen.Long[-2_000_000_000, 250_000_000_000].Select(Gen.Int[0, 9_999_999], (s, t) => NodaTime.Instant.FromUnixTimeSeconds(s).PlusTicks(t));
+
+    public static readonly Gen<LocalDate> Date = Gen.Int[1, 3_652_059].Select(d => new LocalDate(1, 1, 1).PlusDays(d - 1));
+
+    public static readonly Gen<Duration> Duration = Gen.Long[-100_000_000_000, 100_000_000_000].Select(NodaTime.Duration.FromTicks);
+
+    public static readonly Gen<Mass> Mass = Gen.Select(Gen.Long[-1_000_000_000, 1_000_000_000], Gen.Enum<MassUnit>(), (n, unit) => new Mass(n / 1000m, unit));
+
+    public static readonly Gen<Scheme> Scheme = Gen.OneOf<Scheme>(
+        Gen.Select(Gen.Int, Gen.Int, (s, r) => (Scheme)new Scheme.Fixed(s, r)),
+        Gen.Select(Gen.Int, Gen.Int, Gen.Int, (s, l, h) => (Scheme)new Scheme.Range(s, l, h)),
+        Gen.Select(Gen.Int, Gen.Int, Gen.Int, (s, l, h) => (Scheme)new Scheme.Hold(s, l, h)),
+        Gen.Int.Select(r => (Scheme)new Scheme.Total(r)),
+        Gen.Int.Select(m => (Scheme)new Scheme.Tick(m)));
+
+    public static readonly Gen<Prescription> Prescription =
+        from slot in Text
+        from motion in Gen.Enum<Motion>()
+        from exercise in Text
+        from scheme in Scheme
+        from targets in Gen.Int.List[0, 5]
+        from load in Maybe(Mass)
+        from ramp in Gen.Select(Mass, Gen.Int, (m, r) => new RampSet(m, r)).List[0, 4]
+        from rest in Duration
+        from grouped in Gen.Bool
+        from word in Text
+        from over in Duration
+        from line in Text
+        select new Prescription
+        {
+            Slot = slot,
+            Motion = motion,
+            Exercise = exercise,
+            Scheme = scheme,
+            Targets = targets,
+            Load = load,
+            Ramp = ramp,
+            Rest = rest,
+            Group = grouped ? word : null,
+            ChangeOver = over,
+            Why = new Reason(word, line),
+        };
+
+    public static readonly Gen<SessionHead> Head =
+        from id in Id
+        from begun in Instant
+        from date in Date
+        from zone in Text
+        from lifter in Text
+        from plan in Text
+        from key in Text
+        from name in Text
+        from kind in Gen.Enum<DayKind>()
+        from asked in Prescription.List[0, 4]
+        select new SessionHead
+        {
+            Id = id,
+            Begun = begun,
+            Date = date,
+            Zone = zone,
+            Lifter = lifter,
+            Plan = plan,
+            DayKey = key,
+            DayName = name,
+            Kind = kind,
+            Prescriptions = asked,
+        };
+
+    public static readonly Gen<Fact> Fact = Gen.Select(Id, Instant).SelectMany((id, at) => Gen.OneOf<Fact>(
+        Gen.Select(Text, Text, Gen.Enum<SetKind>(), Gen.Int, Gen.Int, Gen.Int, Maybe(Mass), (s, e, k, n, t, d, l) => (Fact)new SetDone(id, at, s, e, k, n, t, d, l)),
+        Id.Select(struck => (Fact)new FactStruck(id, at, struck)),
+        Gen.Select(Id, Gen.Bool, (set, slipped) => (Fact)new FormTold(id, at, set, slipped)),
+        Gen.Select(Text, Prescription, (slot, filled) => (Fact)new ExerciseSwapped(id, at, slot, filled)),
+        Gen.Select(Maybe(Instant), Duration, (ends, left) => (Fact)new RestChanged(id, at, ends, left)),
+        Text.Select(item => (Fact)new ItemTicked(id, at, item)),
+        Text.Select(slot => (Fact)new SlotLeftOut(id, at, slot)),
+        Mass.Select(weight => (Fact)new BodyWeighed(id, at, weight)),
+        Gen.Const((Fact)new SessionClosed(id, at))));
+
+    public static readonly Gen<Lifter> Lifter = Gen.Select(
+        Text, Text, Gen.Enum<MassUnit>(), Instant, Gen.Bool, Gen.Bool, (k, n, u, j, c, a) => new Lifter(k, n, u, j, c, a));
+
+    public static readonly Gen<Entry> Entry = Gen.OneOf<Entry>(
+        Lifter.Select(l => (Entry)new Entry.LifterKept(l)),
+        Head.Select(h => (Entry)new Entry.SessionBegun(h)),
+        Gen.Select(Id, Fact, (s, f) => (Entry)new Entry.FactAdded(s, f)),
+        Gen.Select(Id, Text, Date, Mass, (i, l, d, m) => (Entry)new Entry.WeightKept(new KeptWeight(i, l, d, m))));
+
+    private static Gen<T?> Maybe<T>(Gen<T> gen)
+        where T : struct => Gen.Select(Gen.Bool, gen, (some, value) => some ? value : (T?)null);
+}

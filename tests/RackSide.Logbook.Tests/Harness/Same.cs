@@ -1,0 +1,30 @@
+using RackSide.Logbook.Storing;
+
+namespace RackSide.Logbook.Tests.Harness;
+
+/// <summary>
+/// Equality that looks into lists. It compares whole records with only their lists lent from one to the other, so that a
+/// property added tomorrow is compared without anyone thinking of it.
+/// </summary>
+internal static class Same
+{
+    public static bool Are(Entry a, Entry b) => (a, b) switch
+    {
+        (Entry.SessionBegun x, Entry.SessionBegun y) => Are(x.Head, y.Head),
+        (Entry.FactAdded x, Entry.FactAdded y) => x.Session == y.Session && Are(x.Fact, y.Fact),
+        _ => a == b,
+    };
+
+    public static bool Are(SessionHead a, SessionHead b) =>
+        a with { Prescriptions = b.Prescriptions } == b && All(a.Prescriptions, b.Prescriptions, Are);
+
+    public static bool Are(Fact a, Fact b) => (a, b) is (ExerciseSwapped x, ExerciseSwapped y)
+        ? x with { Filled = y.Filled } == y && Are(x.Filled, y.Filled)
+        : a == b;
+
+    private static bool Are(Prescription a, Prescription b) =>
+        a with { Targets = b.Targets, Ramp = b.Ramp } == b && a.Targets.SequenceEqual(b.Targets) && a.Ramp.SequenceEqual(b.Ramp);
+
+    private static bool All<T>(IReadOnlyList<T> a, IReadOnlyList<T> b, Func<T, T, bool> same) =>
+        a.Count == b.Count && a.Zip(b).All(p => same(p.First, p.Second));
+}

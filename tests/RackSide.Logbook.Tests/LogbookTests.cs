@@ -1,0 +1,198 @@
+namespace RackSide.Logbook.Tests;
+
+public class LogbookTests
+{
+    private readonly RecordedDisk disk = new();
+
+    [Fact]
+    public void What_was_written_is_there_at_once_and_after_opening_again()
+    {
+        SessionHead head;
+        SetDone set;
+        using (var book = Open())
+        {
+            book.Keep(Tollbooth.Ottoline);
+            head = Tollbooth.Head(book.NextId());
+            book.Begin(head);
+            set = Tollbooth.Set(book.NextId());
+            book.Append(head.Id, set);
+            Check(book);
+        }
+
+        using var again = Open();
+        Check(again);
+
+        void Check(LiteLogbook book)
+        {
+            book.Lifters().Should().Equal(Tollbooth.Ottoline);
+            var session = book.Sessions("ottoline").Should().ContainSingle().Subject;
+            Same.Are(session.Head, head).Should().BeTrue();
+            session.Facts.Should().Equal(set);
+            book.Open("ottoline")!.Head.Id.Should().Be(head.Id);
+            book.Sessions("bram").Should().BeEmpty();
+        }
+    }
+
+    [Fact]
+    public void Any_facts_in_any_order_come_back_in_the_order_written() =>
+        Gen.Select(Gens.Head, Gens.Fact.List[1, 8]).Sample(
+            (head, facts) =>
+            {
+                var fresh = new RecordedDisk();
+                var told = facts.DistinctBy(f => f.Id).ToList();
+                using (var book = LiteLogbook.Open(fresh, Tollbooth.Evening))
+                {
+                    book.Begin(head);
+                    told.ForEach(f => book.Append(head.Id, f));
+                }
+
+                using var again = LiteLogbook.Open(fresh, Tollbooth.Evening);
+                var session = again.Sessions(head.Lifter).Single();
+                return Same.Are(session.Head, head) && session.Facts.Zip(told).All(p => Same.Are(p.First, p.Second))
+                    && session.Facts.Count == told.Count;
+            },
+            iter: 60,
+            threads: 1);
+
+    [Fact]
+    public void An_identity_is_never_given_twice_even_after_a_kill()
+    {
+        FactId last;
+        var book = Open();
+        var first = book.NextId();
+        book.Begin(Tollbooth.Head(first));
+        last = book.NextId();
+        book.Append(first, Tollbooth.Set(last));
+        var killed = disk.Crash(disk.Calls.Count, new Loss(LossKind.Kept, 1, new Random(1)));
+
+        using var again = LiteLogbook.Open(killed, Tollbooth.Evening);
+
+        first.Sequence.Should().Be(1);
+        again.NextId().Should().Be(new FactId(last.Rack, last.Sequence + 1));
+    }
+
+    [Fact]
+    public void A_set_is_on_disk_when_it_was_acknowledged()
+    {
+        var book = Open();
+        var head = Tollbooth.Head(book.NextId());
+        book.Begin(head);
+        book.Append(head.Id, Tollbooth.Set(book.NextId()));
+        var cut = disk.Crash(disk.Calls.Count, new Loss(LossKind.Dropped, 1, new Random(1)));
+
+        using var again = LiteLogbook.Open(cut, Tollbooth.Evening);
+
+        again.Open("ottoline")!.Sets.Should().ContainSingle();
+        again.Report.Should().Be(again.Report with { Condition = Condition.Sound, Lost = 0, Sentence = null });
+    }
+
+    [Fact]
+    public void The_newest_session_that_is_not_closed_is_the_open_one()
+    {
+        using var book = Open();
+        var (older, newer) = (Tollbooth.Head(book.NextId()), Tollbooth.Head(book.NextId()));
+        book.Begin(older);
+        book.Begin(newer);
+        book.Open("ottoline")!.Head.Id.Should().Be(newer.Id);
+
+        book.Append(newer.Id, new SessionClosed(book.NextId(), Tollbooth.Evening));
+
+        book.Open("ottoline")!.Head.Id.Should().Be(older.Id);
+    }
+
+    [Fact]
+    public void Lifters_stand_in_the_order_they_joined_and_a_change_replaces()
+    {
+        using var book = Open();
+        book.Keep(Tollbooth.Bram);
+        book.Keep(Tollbooth.Ottoline);
+        book.Keep(Tollbooth.Bram with { AvoidInverted = true });
+
+        book.Lifters().Should().Equal(Tollbooth.Ottoline, Tollbooth.Bram with { AvoidInverted = true });
+    }
+
+    [Fact]
+    public void The_body_weight_told_last_on_a_date_counts_wherever_it_was_told()
+    {
+        using var book = Open();
+        var head = Tollbooth.Head(book.NextId());
+        book.Begin(head);
+        book.Weigh("ottoline", Tollbooth.Wednesday, Mass.Kg(70));
+        book.Weigh("ottoline", Tollbooth.Wednesday.PlusDays(-1), Mass.Kg(69));
+        var told = new BodyWeighed(book.NextId(), Tollbooth.Evening, Mass.Kg(71));
+        book.Append(head.Id, told);
+        Weights().Should().Equal(69, 71);
+
+        book.Append(head.Id, new FactStruck(book.NextId(), Tollbooth.Evening, told.Id));
+        Weights().Should().Equal(69, 70);
+
+        book.Weigh("ottoline", Tollbooth.Wednesday, Mass.Kg(72));
+        Weights().Should().Equal(69, 72);
+
+        IEnumerable<decimal> Weights() => book.WeighIns("ottoline").Select(w => w.Weight.Amount);
+    }
+
+    [Fact]
+    public void A_fact_of_a_session_never_begun_is_a_mistake_of_the_caller()
+    {
+        using var book = Open();
+
+        var act = () => book.Append(new FactId("nobody", 1), Tollbooth.Set(book.NextId()));
+
+        act.Should().Throw<InvalidOperationException>();
+    }
+
+    [Fact]
+    public void A_full_journal_is_copied_early_and_begun_again()
+    {
+        const int small = 4096;
+        var scribe = new Scribe(() => 0);
+        using (var book = LiteLogbook.Open(disk, Tollbooth.Evening, small))
+        {
+            scribe.Train(book, 60);
+            disk[FileNames.Journal].Length.Should().BeLessThan(60 * 512);
+        }
+
+        using var again = LiteLogbook.Open(disk, Tollbooth.Evening, small);
+        scribe.Missing(again).Should().Be(0);
+    }
+
+    [Fact]
+    public void A_session_larger_than_the_journal_gets_a_larger_journal()
+    {
+        using var book = LiteLogbook.Open(disk, Tollbooth.Evening, journalRoom: 1024);
+        var asked = Enumerable.Repeat(Tollbooth.Squat, 40).ToList();
+
+        book.Begin(Tollbooth.Head(book.NextId()) with { Prescriptions = asked });
+
+        var killed = disk.Crash(disk.Calls.Count, new Loss(LossKind.Dropped, 1, new Random(1)));
+        using var again = LiteLogbook.Open(killed, Tollbooth.Evening);
+        again.Open("ottoline")!.Prescriptions.Should().HaveCount(40);
+    }
+
+    [Fact]
+    public void Writers_on_several_threads_take_turns()
+    {
+        using var book = Open();
+        var head = Tollbooth.Head(book.NextId());
+        book.Begin(head);
+
+        Parallel.For(0, 40, n => book.Append(head.Id, Tollbooth.Set(book.NextId(), n)));
+
+        book.Open("ottoline")!.Sets.Select(s => s.Set.Id).Should().OnlyHaveUniqueItems().And.HaveCount(40);
+        book.Trouble.Should().BeNull();
+    }
+
+    [Fact]
+    public void A_closed_logbook_answers_nothing()
+    {
+        var book = Open();
+        book.Dispose();
+
+        var act = () => book.Lifters();
+
+        act.Should().Throw<ObjectDisposedException>();
+    }
+
+    private LiteLogbook Open() => LiteLogbook.Open(disk, Tollbooth.Evening);
+}

@@ -1,0 +1,142 @@
+using NodaTime;
+using RackSide.Pages.RestDays;
+using RackSide.Training.Measures;
+
+namespace RackSide.Pages.Tests.RestDays;
+
+public class RestDayTests
+{
+    private static readonly Instant Now = Instant.FromUtc(2026, 11, 26, 7, 0);
+
+    private static readonly RestDayTexts Texts = new(
+        "Thu 26 Nov",
+        "Nothing is planned today: the strength day was yesterday.",
+        "Fri 27 Nov, skills day",
+        "tuck hold, wall handstand, hollow hold, 30 min",
+        MassUnit.Kilogram);
+
+    public static TheoryData<string, string, int, int> Pages
+    {
+        get
+        {
+            var data = new TheoryData<string, string, int, int>();
+            foreach (var (name, keys) in new[] { ("rest-day", ""), ("rest-day-body-weight", "2 72.4") })
+            {
+                foreach (var (columns, rows) in new[] { (50, 15), (80, 24), (120, 40), (30, 8) })
+                {
+                    data.Add(name, keys, columns, rows);
+                }
+            }
+
+            return data;
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Pages))]
+    public void Each_page_is_as_expected_and_of_safe_glyphs(string name, string keys, int columns, int rows)
+    {
+        var page = After(keys).Draw(new PageSize(columns, rows), Now);
+        Expected.Match(page, name);
+        SafeGlyphs.Unsafe(page).Should().BeEmpty();
+    }
+
+    [Theory]
+    [InlineData(50, 15)]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void Why_and_what_comes_next_are_told_at_every_working_size(int columns, int rows)
+    {
+        var told = After("").Draw(new PageSize(columns, rows), Now).Text.Split([' ', '\n']);
+        told.Should().Contain(Texts.Why.Split(' ')).And.Contain(Texts.Next.TrimEnd('y').Split(' ')[..2]).And.Contain("30");
+    }
+
+    [Theory]
+    [InlineData("ENTER")]
+    [InlineData("SPACE")]
+    [InlineData("4")]
+    [InlineData("+ - ENTER")]
+    public void Enter_leaves(string keys) => After(keys).Choice.Should().Be(new RestDayChoice.Leave());
+
+    [Theory]
+    [InlineData("1")]
+    [InlineData("+ + + ENTER")]
+    [InlineData("UP UP UP UP ENTER")]
+    public void An_extra_session_can_be_asked_for(string keys) =>
+        After(keys).Choice.Should().Be(new RestDayChoice.TrainAnyway());
+
+    [Theory]
+    [InlineData("3")]
+    [InlineData("2 / 3")]
+    public void The_week_can_be_asked_for(string keys) => After(keys).Choice.Should().Be(new RestDayChoice.WeekPage());
+
+    [Theory]
+    [InlineData("2 72.4 ENTER", "72.4")]
+    [InlineData("2 72,4 ENTER", "72.4")]
+    [InlineData("2 73 BACK 2 .4 ENTER", "72.4")]
+    [InlineData("2 500 ENTER BACK BACK BACK 72.4 ENTER", "72.4")]
+    [InlineData("2 20 ENTER", "20")]
+    [InlineData("2 350 ENTER", "350")]
+    [InlineData("+ + ENTER 72.4 ENTER", "72.4")]
+    public void A_body_weight_is_typed_with_either_decimal_mark(string keys, string kilograms) =>
+        After(keys).Choice.Should().Be(new RestDayChoice.Weigh(Mass.Kg(NumberEntry.Parse(kilograms)!.Value)));
+
+    [Theory]
+    [InlineData("2 19.9 ENTER")]
+    [InlineData("2 350.1 ENTER")]
+    [InlineData("2 7..2 ENTER")]
+    [InlineData("2 . ENTER")]
+    public void A_body_weight_that_is_not_plausible_is_refused_and_kept_for_mending(string keys)
+    {
+        var conversation = After(keys);
+        conversation.Ended.Should().BeFalse();
+        var text = conversation.Draw(new PageSize(50, 15), Now).Text;
+        text.Should().Contain("Type a body weight, 20 to 350 kg.").And.Contain(keys.Split(' ')[1]);
+    }
+
+    // 20 kg is 44.09 lb and 350 kg is 771.6 lb; 1 lb is exactly 0.45359237 kg (NIST SP 811, appendix B).
+    [Theory]
+    [InlineData("44", null)]
+    [InlineData("45", 45)]
+    [InlineData("771", 771)]
+    [InlineData("772", null)]
+    public void The_same_bounds_hold_in_pounds(string typed, int? pounds) =>
+        BodyWeightEntry.Read(typed, MassUnit.Pound).Should().Be(pounds is { } lb ? Mass.Lb(lb) : null);
+
+    [Fact]
+    public void The_bounds_are_told_in_the_lifters_unit() =>
+        BodyWeightEntry.Refusal(MassUnit.Pound).Should().Be("Type a body weight, 45 to 771 lb.");
+
+    [Theory]
+    [InlineData("2 ENTER", "Nothing is typed yet")]
+    [InlineData("2 x", Notice.DeadKey)]
+    [InlineData("x", Notice.DeadKey)]
+    [InlineData("0", Notice.DeadKey)]
+    [InlineData("/", Notice.DeadKey)]
+    public void A_key_without_effect_says_so_for_two_seconds(string keys, string sentence)
+    {
+        var conversation = After(keys);
+        conversation.Ended.Should().BeFalse();
+        conversation.Draw(new PageSize(80, 24), Now).Text.Should().Contain(sentence);
+        conversation.Draw(new PageSize(80, 24), Now + Notice.Stands).Text.Should().NotContain(sentence);
+    }
+
+    [Fact]
+    public void The_stop_signs_are_one_key_away_and_a_typed_number_outlives_them()
+    {
+        After("!").Draw(new PageSize(50, 15), Now).Text.Should().Contain("STOP SIGNS");
+        After("2 72.4 ? 9 ENTER").Choice.Should().Be(new RestDayChoice.Weigh(Mass.Kg(72.4m)));
+    }
+
+    [Fact]
+    public void What_was_done_already_is_told_in_the_top_line() =>
+        new RestDayConversation(Texts with { Done = "72.4 kg written" }).Draw(new PageSize(50, 15), Now).Text
+            .Split('\n')[0].Should().Be("REST DAY  Thu 26 Nov               72.4 kg written");
+
+    private static RestDayConversation After(string keys)
+    {
+        var conversation = new RestDayConversation(Texts);
+        conversation.Press(keys, Now);
+        return conversation;
+    }
+}
