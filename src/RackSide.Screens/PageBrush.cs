@@ -17,7 +17,7 @@ namespace RackSide.Screens;
 internal sealed class PageBrush(bool colour)
 {
     private const char Unprintable = '?';
-    private static readonly string[] Graphemes = [.. Enumerable.Range(0, 0x2600).Select(glyph => ((char)glyph).ToString())];
+    private readonly Dictionary<char, string> graphemes = [];
     private readonly Inks inks = new(colour);
     private readonly StringBuilder stroke = new();
     private (int Column, int Row) cursor = (-1, -1);
@@ -95,9 +95,15 @@ internal sealed class PageBrush(bool colour)
     private void MoveTo(int column, int row) =>
         stroke.Append(CultureInfo.InvariantCulture, $"\e[{row + 1};{column + 1}H");
 
-    private static string Grapheme(char glyph)
+    // The driver holds its glyphs as strings; one of each is enough, however often a page is compared.
+    private string Grapheme(char glyph)
     {
-        var safe = char.IsControl(glyph) || char.IsSurrogate(glyph) ? Unprintable : glyph;
-        return safe < Graphemes.Length ? Graphemes[safe] : safe.ToString();
+        if (!graphemes.TryGetValue(glyph, out var grapheme))
+        {
+            grapheme = (char.IsControl(glyph) || char.IsSurrogate(glyph) ? Unprintable : glyph).ToString();
+            graphemes.Add(glyph, grapheme);
+        }
+
+        return grapheme;
     }
 }

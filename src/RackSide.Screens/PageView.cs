@@ -1,4 +1,3 @@
-using NodaTime;
 using RackSide.Pages;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
@@ -6,21 +5,13 @@ using Terminal.Gui.Views;
 namespace RackSide.Screens;
 
 /// <summary>The one view: it shows the conversation's page over the whole terminal and adds nothing.</summary>
-public sealed class PageView : Runnable
+internal sealed class PageView : Runnable
 {
     private readonly Func<PageSize, Page> draw;
     private readonly PageBrush brush;
 
-    /// <summary>A view of a conversation.</summary>
-    /// <param name="conversation">Whose pages are shown.</param>
-    /// <param name="clock">Tells it the time at which it draws.</param>
-    /// <param name="colour">Whether the two hues may be used.</param>
-    public PageView(IConversation conversation, IClock clock, bool colour)
-        : this(size => conversation.Draw(size, clock.GetCurrentInstant()), colour)
-    {
-    }
-
-    internal PageView(Func<PageSize, Page> draw, bool colour)
+    /// <summary>A view of whatever draws a page of a given size.</summary>
+    public PageView(Func<PageSize, Page> draw, bool colour)
     {
         this.draw = draw;
         brush = new PageBrush(colour);

@@ -1,0 +1,19 @@
+using NodaTime;
+using RackSide.Logbook;
+using RackSide.Training.History;
+
+namespace RackSide.EndToEnd.Sessions;
+
+/// <summary>A gym's folder for one test, and what its logbook holds when nobody has it open.</summary>
+internal sealed class GymFolder : IDisposable
+{
+    public string Path { get; } = Directory.CreateTempSubdirectory("rackside-gym-").FullName;
+
+    public IReadOnlyList<SessionRecord> Sessions()
+    {
+        using var logbook = LiteLogbook.Open(Path, Instant.FromUtc(2026, 12, 31, 0, 0));
+        return [.. logbook.Lifters().SelectMany(l => logbook.Sessions(l.Key))];
+    }
+
+    public void Dispose() => Directory.Delete(Path, recursive: true);
+}

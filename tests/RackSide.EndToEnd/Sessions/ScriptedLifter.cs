@@ -1,0 +1,117 @@
+using System.Globalization;
+using RackSide.EndToEnd.Driving;
+
+namespace RackSide.EndToEnd.Sessions;
+
+/// <summary>
+/// Somebody who trains from the numeric pad: looks at the screen, does what it says, and presses the one key. Time runs
+/// faster by the documented test hook, so that two minutes of rest pass while this looks a few times; nothing here waits
+/// for a length of time.
+/// </summary>
+internal sealed class ScriptedLifter : IDisposable
+{
+    private static readonly TimeSpan Limit = TimeSpan.FromSeconds(30);
+
+    private ScriptedLifter(Tmux tmux) => Screen = tmux;
+
+    public Tmux Screen { get; }
+
+    public int Keys { get; private set; }
+
+    /// <summary>Walks up to the rack at a local time, with time running this many times faster.</summary>
+    public static ScriptedLifter WalkUp(GymFolder gym, string clock, int speed, int columns = 80, int rows = 24, string terminal = "tmux-256color")
+    {
+        var setting = new TerminalSetting
+        {
+            Columns = columns,
+            Rows = rows,
+            Type = terminal,
+            Environment = new Dictionary<string, string>
+            {
+                ["RACKSIDE_CLOCK"] = clock,
+                ["RACKSIDE_SPEED"] = speed.ToString(CultureInfo.InvariantCulture),
+                ["TZ"] = "Europe/London",
+            },
+        };
+        return new ScriptedLifter(Tmux.Start([.. ProgramUnderTest.RackSide, "--data", gym.Path], setting));
+    }
+
+    public async Task<string> Sees(string text) => await Screen.WaitFor(text, Limit);
+
+    /// <summary>Presses keys of the pad.</summary>
+    public void Press(params string[] keys)
+    {
+        Keys += keys.Length;
+        Screen.Press(keys);
+    }
+
+    /// <summary>Answers the set-up with ENTER all the way.</summary>
+    public async Task SetUp()
+    {
+        for (var page = 1; page <= 9; page++)
+        {
+            await Sees($"page {page} of 9");
+            Press("KPEnter");
+        }
+
+        Keys = 0;
+    }
+
+    /// <summary>Confirms what stands before the first set.</summary>
+    public async Task Begin()
+    {
+        await Sees("ENTER begin");
+        Press("KPEnter");
+        await Sees("all of them are");
+        Press("KP+");
+    }
+
+    /// <summary>Does what the screen asks until it asks for something this text is in.</summary>
+    public async Task TrainUntil(string text)
+    {
+        for (var screen = await Settled(""); !screen.Contains(text, StringComparison.Ordinal);)
+        {
+            screen = await Obey(screen);
+        }
+    }
+
+    /// <summary>Ends the program first, so that nothing writes to a folder that the test then deletes.</summary>
+    public void Dispose()
+    {
+        if (!Screen.Ended)
+        {
+            Screen.Kill9();
+            Screen.WaitForEnd().GetAwaiter().GetResult();
+        }
+
+        Screen.Dispose();
+    }
+
+    private async Task<string> Obey(string screen)
+    {
+        if (!Waits(screen))
+        {
+            Press("KPEnter");
+        }
+
+        return await Settled(State(screen));
+    }
+
+    /// <summary>Whether only time moves things on: a clock runs down, or a hold has not met its target.</summary>
+    private static bool Waits(string screen) =>
+        new[] { " REST ", " CHANGE OVER ", "GET SET" }.Any(word => screen.Contains(word, StringComparison.Ordinal))
+        || (screen.Contains("down: write", StringComparison.Ordinal) && !screen.Contains("TARGET MET", StringComparison.Ordinal));
+
+    /// <summary>Waits until the screen asks for something else than before.</summary>
+    private Task<string> Settled(string before) => Screen.WaitFor(
+        screen => State(screen) is { Length: > 0 } state && state != before, $"something other than {before}", Limit);
+
+    /// <summary>What distinguishes one thing to do from the next: the state word, and which set.</summary>
+    private static string State(string screen) => string.Join('|', new[] { " LIFT ", " REST ", " CHANGE OVER ", "READY", "GET SET", "down: write", "TARGET MET", "done, leave" }
+        .Where(word => screen.Contains(word, StringComparison.Ordinal)))
+        + Which(screen);
+
+    private static string Which(string screen) =>
+        string.Join('/', screen.Split('\n').Where(l => l.Contains(" of ", StringComparison.Ordinal)
+            || l.Contains(" written: ", StringComparison.Ordinal)).Select(l => l.Trim()));
+}
