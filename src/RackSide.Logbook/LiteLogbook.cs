@@ -155,8 +155,10 @@ public sealed class LiteLogbook : ILogbook
             if (!closed)
             {
                 closed = true;
-                store.Dispose();
-                hold.Dispose();
+                using (hold)
+                {
+                    store.Dispose();
+                }
             }
         }
     }

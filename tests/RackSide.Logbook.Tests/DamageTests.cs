@@ -151,7 +151,9 @@ public class DamageTests
         using var book = LiteLogbook.Open(disk, Tollbooth.Evening);
 
         book.Report.Condition.Should().Be(Condition.Mended);
-        book.Report.Sentence.Should().Be("The log's journal was missing; the log itself is whole, and the journal was begun again.");
+        book.Report.Sentence.Should().Be(
+            "The log's journal was missing and was begun again; the log itself is whole. "
+            + "Only if the disk was full last time, check the last session.");
     }
 
     [Fact]

@@ -59,13 +59,18 @@ internal sealed class Contents(string rack)
     public void Restore(string collection, BsonDocument document)
     {
         var number = document.Long("_id");
-        _ = collection switch
+        switch (collection)
         {
-            Collections.Lifters => Put(Documents.Lifters.Read(document), number),
-            Collections.Sessions => Put(Documents.Sessions.Read(document), number),
-            Collections.Weights => Put(Documents.Weights.Read(document), number),
-            _ => throw new ArgumentException($"no collection {collection}", nameof(collection)),
-        };
+            case Collections.Lifters:
+                Hold(Documents.Lifters.Read(document), number);
+                break;
+            case Collections.Sessions:
+                Hold(Documents.Sessions.Read(document), number);
+                break;
+            default:
+                Hold(Documents.Weights.Read(document), number);
+                break;
+        }
     }
 
     private Stored? Add(FactId id, Fact fact)
@@ -86,11 +91,31 @@ internal sealed class Contents(string rack)
 
     private Stored Put(Lifter lifter, long number)
     {
-        lifters[lifter.Key] = new(number, lifter);
-        return Document(Collections.Lifters, number, Documents.Lifters.Of(lifter));
+        Hold(lifter, number);
+        return Filed(Collections.Lifters, number, Documents.Lifters.Of(lifter));
     }
 
     private Stored Put(SessionRecord session, long number)
+    {
+        Hold(session, number);
+        return Filed(Collections.Sessions, number, Documents.Sessions.Of(session));
+    }
+
+    private Stored Put(KeptWeight weight, long number)
+    {
+        Hold(weight, number);
+        return Filed(Collections.Weights, number, Documents.Weights.Of(weight));
+    }
+
+    private static Stored Filed(string collection, long number, BsonDocument document)
+    {
+        document["_id"] = number;
+        return new Stored(collection, document);
+    }
+
+    private void Hold(Lifter lifter, long number) => lifters[lifter.Key] = new(number, lifter);
+
+    private void Hold(SessionRecord session, long number)
     {
         sessions[session.Head.Id] = new(number, session);
         See(session.Head.Id);
@@ -98,21 +123,12 @@ internal sealed class Contents(string rack)
         {
             See(fact.Id);
         }
-
-        return Document(Collections.Sessions, number, Documents.Sessions.Of(session));
     }
 
-    private Stored Put(KeptWeight weight, long number)
+    private void Hold(KeptWeight weight, long number)
     {
         weights[(weight.Lifter, weight.Date)] = new(number, weight);
         See(weight.Id);
-        return Document(Collections.Weights, number, Documents.Weights.Of(weight));
-    }
-
-    private static Stored Document(string collection, long number, BsonDocument document)
-    {
-        document["_id"] = number;
-        return new Stored(collection, document);
     }
 
     private void See(FactId id) => HighestSequence = Math.Max(HighestSequence, id.Sequence);

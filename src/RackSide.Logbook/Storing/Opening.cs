@@ -147,27 +147,30 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
     private void Count(JournalReading? journal, long loaded, long taken)
     {
         findings.Torn = journal is { Torn: true } && journal.Last >= loaded;
-        var nobodyKnows = findings.Log is not null && journal is null or { HasHead: false, Records: [] };
-        findings.Lost = nobodyKnows ? null : Math.Max(0, (journal?.Last ?? 0) - loaded) - taken;
+        findings.Lost = findings.Log is not null && SaysNothing(journal) ? null : Math.Max(0, (journal?.Last ?? 0) - loaded) - taken;
     }
 
     private void Mend(Store store, JournalReading? journal, long loaded)
     {
         var begun = journal is null && loaded == 0 && findings.Log is null;
-        findings.Journal = journal is null ? (begun ? null : "missing")
+        findings.Journal = begun ? null
+            : journal is null ? "missing"
+            : SaysNothing(journal) ? "unreadable"
             : !journal.HasHead || journal.Last < loaded || HasGap(journal) ? "damaged"
             : null;
         findings.Copy ??= begun || disk.Exists(FileNames.Copy) ? null : "missing";
         store.Resume(journal, loaded);
         if (begun || findings.Log is not null || findings.Journal is not null || findings.Copy is not null)
         {
-            var name = findings.Journal == "damaged" ? FreeName("journal") : null;
+            var name = findings.Journal is "damaged" or "unreadable" ? FreeName("journal") : null;
             if (store.TryCopy(name) && name is not null)
             {
                 findings.Keep(name);
             }
         }
     }
+
+    private static bool SaysNothing(JournalReading? journal) => journal is null or { HasHead: false, Records: [] };
 
     private static bool HasGap(JournalReading journal) =>
         journal.Records.Count > 0 && journal.Last - journal.Follows != journal.Records.Count;
