@@ -2,6 +2,7 @@ using LiteDB;
 using NodaTime;
 using RackSide.Logbook.Documents;
 using RackSide.Training.History;
+using Mapped = RackSide.Logbook.Documents;
 
 namespace RackSide.Logbook.Storing;
 
@@ -36,6 +37,12 @@ internal sealed class Contents(string rack)
     /// <summary>Body weights told outside a session.</summary>
     public IEnumerable<KeptWeight> Weights => weights.Values.Select(w => w.Value);
 
+    /// <summary>Everything, as documents.</summary>
+    public IEnumerable<Stored> Documents =>
+        lifters.Values.Select(l => Filed(l.Value, l.Number))
+            .Concat(sessions.Values.Select(s => Filed(s.Value, s.Number)))
+            .Concat(weights.Values.Select(w => Filed(w.Value, w.Number)));
+
     /// <summary>The session of that identity, or null.</summary>
     public SessionRecord? Session(FactId id) => sessions.TryGetValue(id, out var found) ? found.Value : null;
 
@@ -62,13 +69,13 @@ internal sealed class Contents(string rack)
         switch (collection)
         {
             case Collections.Lifters:
-                Hold(Documents.Lifters.Read(document), number);
+                Hold(Mapped.Lifters.Read(document), number);
                 break;
             case Collections.Sessions:
-                Hold(Documents.Sessions.Read(document), number);
+                Hold(Mapped.Sessions.Read(document), number);
                 break;
             default:
-                Hold(Documents.Weights.Read(document), number);
+                Hold(Mapped.Weights.Read(document), number);
                 break;
         }
     }
@@ -92,20 +99,26 @@ internal sealed class Contents(string rack)
     private Stored Put(Lifter lifter, long number)
     {
         Hold(lifter, number);
-        return Filed(Collections.Lifters, number, Documents.Lifters.Of(lifter));
+        return Filed(lifter, number);
     }
 
     private Stored Put(SessionRecord session, long number)
     {
         Hold(session, number);
-        return Filed(Collections.Sessions, number, Documents.Sessions.Of(session));
+        return Filed(session, number);
     }
 
     private Stored Put(KeptWeight weight, long number)
     {
         Hold(weight, number);
-        return Filed(Collections.Weights, number, Documents.Weights.Of(weight));
+        return Filed(weight, number);
     }
+
+    private static Stored Filed(Lifter lifter, long number) => Filed(Collections.Lifters, number, Mapped.Lifters.Of(lifter));
+
+    private static Stored Filed(SessionRecord session, long number) => Filed(Collections.Sessions, number, Mapped.Sessions.Of(session));
+
+    private static Stored Filed(KeptWeight weight, long number) => Filed(Collections.Weights, number, Mapped.Weights.Of(weight));
 
     private static Stored Filed(string collection, long number, BsonDocument document)
     {
