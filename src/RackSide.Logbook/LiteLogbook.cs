@@ -46,7 +46,7 @@ public sealed class LiteLogbook : ILogbook
             lock (gate)
             {
                 return store.Trouble is { } trouble
-                    ? $"The log file in {disk.Folder} cannot be written ({trouble.Message.TrimEnd('.')}). Sets are kept in the journal beside it. "
+                    ? $"The log file in {disk.Folder} cannot be written ({Told(trouble)}). Sets are kept in the journal beside it. "
                         + "Free some space or check the disk, then start RackSide again."
                     : null;
             }
@@ -170,11 +170,16 @@ public sealed class LiteLogbook : ILogbook
             if (!closed)
             {
                 closed = true;
-                store.Dispose();
-                hold.Dispose();
+                using (hold)
+                {
+                    store.Dispose();
+                }
             }
         }
     }
+
+    // What the engine says of its own pages helps no lifter.
+    private static string Told(Exception trouble) => trouble is IOException ? trouble.Message.TrimEnd('.') : "it is damaged";
 
     private IReadOnlyList<T> Read<T>(Func<Contents, IEnumerable<T>> what)
     {

@@ -30,7 +30,7 @@ internal static class BodyText
     /// <summary>Whether a paragraph is an entry of a list.</summary>
     public static bool IsListed(string paragraph) => paragraph.StartsWith(Bullet, StringComparison.Ordinal);
 
-    /// <summary>A paragraph in lines; one that begins with "- " hangs by two, and a word too long for a line is cut up.</summary>
+    /// <summary>A paragraph in lines; one that begins with "- " hangs by two, a word too long for a line is cut up, and one that fits stays as it is.</summary>
     public static IReadOnlyList<string> Wrap(string paragraph, int width)
     {
         var bullet = IsListed(paragraph);

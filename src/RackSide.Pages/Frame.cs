@@ -3,7 +3,8 @@ namespace RackSide.Pages;
 /// <summary>One entry of the key bar.</summary>
 /// <param name="Key">As printed on the key: <c>ENTER</c>, <c>+</c>, <c>0-9</c>.</param>
 /// <param name="Does">What it does now, in a few words.</param>
-public readonly record struct KeyHint(string Key, string Does);
+/// <param name="Short">The same in fewer, for a compact page; null where it is short already.</param>
+public readonly record struct KeyHint(string Key, string Does, string? Short = null);
 
 /// <summary>
 /// What every page has in the same place: one line at the top that says where we are, two at the bottom that say what
@@ -33,18 +34,28 @@ public static class Frame
         }
     }
 
-    /// <summary>Draws the key bar: up to six hints in two rows of equal columns, most important first.</summary>
+    /// <summary>
+    /// Draws the key bar: up to six hints in two rows, most important first; in equal columns, or on a compact page one
+    /// behind the other in their short words.
+    /// </summary>
     public static void Keys(Canvas canvas, params IReadOnlyList<KeyHint> hints)
     {
         var (size, margin) = (canvas.Size, Margin(canvas.Size));
         canvas.Fill(0, size.Rows - 3, size.Columns, '─');
         var perRow = Math.Max(1, (Math.Min(6, hints.Count) + 1) / 2);
-        var width = (size.Columns - margin) / perRow;
-        for (var i = 0; i < Math.Min(6, hints.Count); i++)
+        var columns = (size.Columns - margin) / perRow;
+        for (var first = 0; first < Math.Min(6, hints.Count); first += perRow)
         {
-            var (column, row) = (margin + (i % perRow * width), size.Rows - 2 + (i / perRow));
-            canvas.Write(column, row, hints[i].Key, Look.Bold);
-            canvas.Write(column + hints[i].Key.Length + 1, row, Fit(hints[i].Does, width - hints[i].Key.Length - 2));
+            var shown = hints.Skip(first).Take(perRow).Select(h => (h.Key, Does: size.Compact ? h.Short ?? h.Does : h.Does)).ToList();
+            var fits = shown.All(h => h.Key.Length + h.Does.Length + 2 < columns);
+            var column = margin;
+            foreach (var (key, does) in shown)
+            {
+                var row = size.Rows - 2 + (first / perRow);
+                canvas.Write(column, row, key, Look.Bold);
+                canvas.Write(column + key.Length + 1, row, fits || size.Compact ? does : Fit(does, columns - key.Length - 2));
+                column += fits || !size.Compact ? columns : key.Length + does.Length + 3;
+            }
         }
     }
 

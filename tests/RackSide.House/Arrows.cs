@@ -15,7 +15,7 @@ internal static class Arrows
     public static IReadOnlyDictionary<string, IReadOnlyList<string>> Allowed { get; } = new Dictionary<string, IReadOnlyList<string>>
     {
         [Training] = ["NodaTime"],
-        [Logbook] = [Training, "LiteDB", "NodaTime"],
+        [Logbook] = [Training, "LiteDB", "NodaTime", "System.IO.Hashing"],
         [Pages] = [Training, "NodaTime"],
         [Screens] = [Pages, Training, "Terminal.Gui", "NodaTime"],
         ["rackside"] = [Training, Logbook, Pages, Screens, "NodaTime", "System.CommandLine", "YamlDotNet"],

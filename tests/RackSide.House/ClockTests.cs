@@ -5,12 +5,8 @@ namespace RackSide.House;
 public partial class ClockTests
 {
     [Fact]
-    public void The_system_clock_is_named_in_one_place_at_most_and_that_is_the_program()
-    {
-        var namers = Namers(Repository.Sources("src"));
-        namers.Should().HaveCountLessThanOrEqualTo(1);
-        namers.Where(file => !file.StartsWith("src/RackSide/", StringComparison.Ordinal)).Should().BeEmpty();
-    }
+    public void The_system_clock_is_named_in_one_place_and_that_is_the_program() =>
+        Namers(Repository.Sources("src")).Should().ContainSingle().Which.Should().StartWith("src/RackSide/");
 
     [Fact]
     public void A_second_place_is_found() =>

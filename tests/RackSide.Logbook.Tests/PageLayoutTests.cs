@@ -41,4 +41,18 @@ public class PageLayoutTests
         disk.Calls[before].Should().BeOfType<Call.Wrote>().Which.Node.Should().Be(journal);
         disk.Calls[before + 1].Should().Be(new Call.Synced(journal));
     }
+
+    [Fact]
+    public void A_set_costs_three_syncs()
+    {
+        var disk = new RecordedDisk();
+        var book = LiteLogbook.Open(disk, Tollbooth.Evening);
+        var head = Tollbooth.Head(book.NextId());
+        book.Begin(head);
+        var before = disk.Calls.Count;
+
+        book.Append(head.Id, Tollbooth.Set(book.NextId()));
+
+        disk.Calls.Skip(before).OfType<Call.Synced>().Should().HaveCount(3);
+    }
 }

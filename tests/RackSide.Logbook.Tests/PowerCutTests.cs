@@ -129,10 +129,11 @@ public class PowerCutTests
 
     private static bool EngineLost(RecordedDisk disk, List<int> acks, int calls, Loss loss)
     {
+        LiteEngine? engine = null;
         try
         {
             var left = disk.Crash(calls, loss);
-            using var engine = Engines.Open(new PlainStream(left.Open("log.db")), new PlainStream(left.Open("log-log.db")));
+            engine = Engines.Open(new PlainStream(left.Open("log.db")), new PlainStream(left.Open("log-log.db")));
             using var reader = engine.Query("sets", new Query());
             var found = 0;
             while (reader.Read())
@@ -144,6 +145,7 @@ public class PowerCutTests
         }
         catch (Exception)
         {
+            Engines.Forsake(engine);
             return true;
         }
     }

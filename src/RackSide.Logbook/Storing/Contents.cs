@@ -2,6 +2,7 @@ using LiteDB;
 using NodaTime;
 using RackSide.Logbook.Documents;
 using RackSide.Training.History;
+using Mapped = RackSide.Logbook.Documents;
 
 namespace RackSide.Logbook.Storing;
 
@@ -36,6 +37,12 @@ internal sealed class Contents(string rack)
     /// <summary>Body weights told outside a session.</summary>
     public IEnumerable<KeptWeight> Weights => weights.Values.Select(w => w.Value);
 
+    /// <summary>Everything, as documents.</summary>
+    public IEnumerable<Stored> Documents =>
+        lifters.Values.Select(l => Filed(l.Value, l.Number))
+            .Concat(sessions.Values.Select(s => Filed(s.Value, s.Number)))
+            .Concat(weights.Values.Select(w => Filed(w.Value, w.Number)));
+
     /// <summary>The session of that identity, or null.</summary>
     public SessionRecord? Session(FactId id) => sessions.TryGetValue(id, out var found) ? found.Value : null;
 
@@ -63,13 +70,18 @@ internal sealed class Contents(string rack)
     public void Restore(string collection, BsonDocument document)
     {
         var number = document.Long("_id");
-        _ = collection switch
+        switch (collection)
         {
-            Collections.Lifters => Put(Documents.Lifters.Read(document), number),
-            Collections.Sessions => Put(Documents.Sessions.Read(document), number),
-            Collections.Weights => Put(Documents.Weights.Read(document), number),
-            _ => throw new ArgumentException($"no collection {collection}", nameof(collection)),
-        };
+            case Collections.Lifters:
+                Hold(Mapped.Lifters.Read(document), number);
+                break;
+            case Collections.Sessions:
+                Hold(Mapped.Sessions.Read(document), number);
+                break;
+            default:
+                Hold(Mapped.Weights.Read(document), number);
+                break;
+        }
     }
 
     private Stored? Add(FactId id, Fact fact)
@@ -90,11 +102,37 @@ internal sealed class Contents(string rack)
 
     private Stored Put(Lifter lifter, long number)
     {
-        lifters[lifter.Key] = new(number, lifter);
-        return Document(Collections.Lifters, number, Documents.Lifters.Of(lifter));
+        Hold(lifter, number);
+        return Filed(lifter, number);
     }
 
     private Stored Put(SessionRecord session, long number)
+    {
+        Hold(session, number);
+        return Filed(session, number);
+    }
+
+    private Stored Put(KeptWeight weight, long number)
+    {
+        Hold(weight, number);
+        return Filed(weight, number);
+    }
+
+    private static Stored Filed(Lifter lifter, long number) => Filed(Collections.Lifters, number, Mapped.Lifters.Of(lifter));
+
+    private static Stored Filed(SessionRecord session, long number) => Filed(Collections.Sessions, number, Mapped.Sessions.Of(session));
+
+    private static Stored Filed(KeptWeight weight, long number) => Filed(Collections.Weights, number, Mapped.Weights.Of(weight));
+
+    private static Stored Filed(string collection, long number, BsonDocument document)
+    {
+        document["_id"] = number;
+        return new Stored(collection, document);
+    }
+
+    private void Hold(Lifter lifter, long number) => lifters[lifter.Key] = new(number, lifter);
+
+    private void Hold(SessionRecord session, long number)
     {
         sessions[session.Head.Id] = new(number, session);
         See(session.Head.Id);
@@ -102,21 +140,12 @@ internal sealed class Contents(string rack)
         {
             See(fact.Id);
         }
-
-        return Document(Collections.Sessions, number, Documents.Sessions.Of(session));
     }
 
-    private Stored Put(KeptWeight weight, long number)
+    private void Hold(KeptWeight weight, long number)
     {
         weights[(weight.Lifter, weight.Date)] = new(number, weight);
         See(weight.Id);
-        return Document(Collections.Weights, number, Documents.Weights.Of(weight));
-    }
-
-    private static Stored Document(string collection, long number, BsonDocument document)
-    {
-        document["_id"] = number;
-        return new Stored(collection, document);
     }
 
     private void See(FactId id) => HighestSequence = Math.Max(HighestSequence, id.Sequence);

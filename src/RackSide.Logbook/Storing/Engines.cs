@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using LiteDB;
 using LiteDB.Engine;
 using RackSide.Logbook.Documents;
@@ -18,19 +19,25 @@ internal static class Engines
         Collation = Collation.Binary,
     });
 
-    /// <summary>The bytes of a log with nothing in it but its word on itself.</summary>
-    public static byte[] EmptyImage(Contents contents)
+    /// <summary>The bytes of a new log that holds all this. Made of documents, so that no fault of an old file comes with them.</summary>
+    public static byte[] Image(Contents contents)
     {
         using var data = new MemoryStream();
         using (var engine = Open(data, new MemoryStream()))
         {
             engine.Pragma("CHECKPOINT", CheckpointPages);
             engine.EnsureIndex(Collections.Sessions, "date", "$.date", unique: false);
-            engine.Write([], contents.About);
+            engine.Write(contents.Documents, contents.About);
         }
 
         return data.ToArray();
     }
+
+    /// <summary>
+    /// Keeps an engine that failed in memory until the process ends. Its transactions have a finalizer, which throws after
+    /// some failures and would end the process; what is still referred to is not finalized.
+    /// </summary>
+    public static void Forsake(LiteEngine? engine) => _ = GCHandle.Alloc(engine);
 
     /// <summary>Writes documents and the log's word on itself in one transaction.</summary>
     public static void Write(this LiteEngine engine, IEnumerable<Stored> documents, About about)
@@ -61,7 +68,7 @@ internal static class Engines
             }
         }
 
-        var indexed = engine.Find(Collections.Sessions, new Query { Where = { "$.date > 0" } }).Count;
+        var indexed = engine.Find(Collections.Sessions, new Query { Select = "$._id", Where = { "$.date > 0" } }).Count;
         return contents.About == told && indexed == told.Sessions
             ? contents
             : throw new InvalidDataException("documents are missing");

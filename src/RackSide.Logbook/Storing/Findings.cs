@@ -11,7 +11,7 @@ internal sealed class Findings
     /// <summary>What was wrong with the log: <c>damaged</c> or <c>missing</c>; null where nothing was.</summary>
     public string? Log { get; set; }
 
-    /// <summary>What was wrong with the journal; null where nothing was.</summary>
+    /// <summary>What was wrong with the journal: <c>missing</c>, <c>unreadable</c> or <c>damaged</c>, which is in part; null where nothing was.</summary>
     public string? Journal { get; set; }
 
     /// <summary>What was wrong with the copy; null where nothing was.</summary>
@@ -46,6 +46,8 @@ internal sealed class Findings
         (not null, not null, null) => $"The log file was {Log} and its journal {Journal}; the log was rebuilt from the last copy.",
         (not null, null, not null) => $"The log file was {Log} and its copy {Copy}; the log was rebuilt from the journal.",
         (not null, null, null) => $"The log file was {Log}; it was rebuilt from the last copy and the journal.",
+        (null, "missing" or "unreadable", _) => $"The log's journal was {Journal} and was begun again; the log itself is whole. "
+            + "Only if the disk was full last time, check the last session.",
         (null, not null, _) => $"The log's journal was {Journal}; the log itself is whole, and the journal was begun again.",
         (null, null, not null) => $"The log's copy was {Copy} and was made again; the log itself is whole.",
         _ => null,

@@ -60,16 +60,20 @@ internal sealed class LogFile : IDisposable
     /// <exception cref="NewerFormatException">A newer version wrote them.</exception>
     public static Contents Read(byte[] image, string name)
     {
+        LiteEngine? engine = null;
         try
         {
             Guard(image);
-            using var stream = new MemoryStream();
+            var stream = new MemoryStream();
             stream.Write(image);
-            using var engine = Engines.Open(stream, new MemoryStream());
-            return engine.ReadAll();
+            engine = Engines.Open(stream, new MemoryStream());
+            var contents = engine.ReadAll();
+            engine.Dispose();
+            return contents;
         }
         catch (Exception e) when (e is not NewerFormatException)
         {
+            Engines.Forsake(engine);
             throw new DamagedFileException(name, e);
         }
     }
@@ -88,6 +92,8 @@ internal sealed class LogFile : IDisposable
     public void GiveUp()
     {
         LetWrite(false);
+        Engines.Forsake(engine);
+        engine = null;
         Dispose();
     }
 

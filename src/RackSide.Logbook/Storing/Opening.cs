@@ -23,18 +23,28 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
         Begin();
         var reading = ReadJournal();
         var (log, contents) = OpenLog(reading);
+        var loaded = contents.Writes;
+        var store = Over(log, contents);
         try
         {
-            var store = new Store(disk, log, contents, new Journal(disk, () => contents.Rack, journalRoom));
-            TakeOver(store, reading);
+            TakeOver(store, reading, loaded);
+            if (store.Trouble is not (null or IOException))
+            {
+                // It can be read and not written: the file is damaged where only a write looks.
+                store = Over(Renew(contents), contents);
+            }
+
+            Mend(store, reading, loaded);
             return (store, findings.Report());
         }
         catch
         {
-            log.GiveUp();
+            store.GiveUp();
             throw;
         }
     }
+
+    private Store Over(LogFile log, Contents contents) => new(disk, log, contents, new Journal(disk, () => contents.Rack, journalRoom));
 
     // The log first, its copy, and the journal last: so a start that was cut off has no journal and nothing in it, and a
     // journal without a log is always damage.
@@ -45,7 +55,7 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
         if (none)
         {
             findings.Begun = true;
-            Install(FileNames.Main, Engines.EmptyImage(new Contents(newRack())));
+            Install(FileNames.Main, Engines.Image(new Contents(newRack())));
         }
     }
 
@@ -83,22 +93,28 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
     private (LogFile Log, Contents Contents) Rebuild(JournalReading? journal, string found)
     {
         findings.Log = found;
-        var image = Source(journal);
+        var contents = Source(journal);
+        return (Renew(contents), contents);
+    }
+
+    private LogFile Renew(Contents contents)
+    {
+        findings.Log ??= "damaged";
+        var image = Engines.Image(contents);
         PutAside(FileNames.Main, "log");
         PutAside(FileNames.WriteAhead, "log-log");
         Install(FileNames.Main, image);
-        return LogFile.Open(disk);
+        return LogFile.Open(disk).Log;
     }
 
-    // The copy; or, where the journal goes back to the very first write, a log with nothing in it.
-    private byte[] Source(JournalReading? journal)
+    // What the copy holds; or, where the journal goes back to the very first write, nothing.
+    private Contents Source(JournalReading? journal)
     {
         try
         {
             if (disk.ReadAll(FileNames.Copy) is { } copy)
             {
-                _ = LogFile.Read(copy, FileNames.Copy);
-                return copy;
+                return LogFile.Read(copy, FileNames.Copy);
             }
 
             findings.Copy = "missing";
@@ -109,15 +125,14 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
         }
 
         return journal is { Rack: { } rack, Follows: 0 }
-            ? Engines.EmptyImage(new Contents(rack))
+            ? new Contents(rack)
             : throw new LogbookUnreadableException(
                 $"The logbook in {disk.Folder} cannot be read: the log file is {findings.Log} and its copy is {findings.Copy}. "
                 + "Nothing was changed. Put a backup of that folder in its place, or move the folder away to begin a new logbook.");
     }
 
-    private void TakeOver(Store store, JournalReading? journal)
+    private void TakeOver(Store store, JournalReading? journal, long loaded)
     {
-        var loaded = store.Contents.Writes;
         var fresh = (journal?.Records ?? []).Where(r => r.Number > loaded).ToList();
         var taken = store.Replay(fresh.Select(Entry));
         Count(journal, loaded, taken);
@@ -129,7 +144,6 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
         }
 
         store.Commit();
-        Mend(store, journal, loaded);
     }
 
     private static Entry? Entry(JournalRecord record)
@@ -147,27 +161,30 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
     private void Count(JournalReading? journal, long loaded, long taken)
     {
         findings.Torn = journal is { Torn: true } && journal.Last >= loaded;
-        var nobodyKnows = findings.Log is not null && journal is null or { HasHead: false, Records: [] };
-        findings.Lost = nobodyKnows ? null : Math.Max(0, (journal?.Last ?? 0) - loaded) - taken;
+        findings.Lost = findings.Log is not null && SaysNothing(journal) ? null : Math.Max(0, (journal?.Last ?? 0) - loaded) - taken;
     }
 
     private void Mend(Store store, JournalReading? journal, long loaded)
     {
         var begun = journal is null && loaded == 0 && findings.Log is null;
-        findings.Journal = journal is null ? (begun ? null : "missing")
+        findings.Journal = begun ? null
+            : journal is null ? "missing"
+            : SaysNothing(journal) ? "unreadable"
             : !journal.HasHead || journal.Last < loaded || HasGap(journal) ? "damaged"
             : null;
         findings.Copy ??= begun || disk.Exists(FileNames.Copy) ? null : "missing";
         store.Resume(journal, loaded);
         if (begun || findings.Log is not null || findings.Journal is not null || findings.Copy is not null)
         {
-            var name = findings.Journal == "damaged" ? FreeName("journal") : null;
+            var name = findings.Journal is "damaged" or "unreadable" ? FreeName("journal") : null;
             if (store.TryCopy(name) && name is not null)
             {
                 findings.Keep(name);
             }
         }
     }
+
+    private static bool SaysNothing(JournalReading? journal) => journal is null or { HasHead: false, Records: [] };
 
     private static bool HasGap(JournalReading journal) =>
         journal.Records.Count > 0 && journal.Last - journal.Follows != journal.Records.Count;

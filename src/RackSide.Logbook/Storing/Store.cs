@@ -127,6 +127,13 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
         }
     }
 
+    /// <summary>Lets go of the files as they are.</summary>
+    public void GiveUp()
+    {
+        log.GiveUp();
+        journal.Dispose();
+    }
+
     /// <summary>Copies the log where something was written, and lets go of the files.</summary>
     public void Dispose()
     {

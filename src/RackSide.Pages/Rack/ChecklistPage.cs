@@ -23,7 +23,7 @@ internal static class ChecklistPage
         foreach (var item in items.Skip(from).TakeWhile(_ => row < Frame.Bottom(size) - 2))
         {
             var now = KeyOf(item) == KeyOf(current);
-            canvas.Write(margin, row, $"{Mark(place, item, items, current)} {(now ? ">" : " ")} {Frame.Fit(Text(s, item), size.Columns - margin - 7)}", now ? Look.Bold : Look.Plain);
+            canvas.Write(margin, row, $"{Mark(place, item, items, current)} {(now ? ">" : " ")} {Frame.Fit(Text(s, item, size), size.Columns - margin - 6)}", now ? Look.Bold : Look.Plain);
             if (now)
             {
                 canvas.Cursor(margin, row);
@@ -48,15 +48,19 @@ internal static class ChecklistPage
         item is SlotItem slot && place.LeftOut.Contains(slot.Slot) ? "[-]"
         : items.IndexOf(item) < items.FindIndex(i => KeyOf(i) == KeyOf(current)) || place.IsPast(item) ? "[x]" : "[ ]";
 
-    private static string Text(Session s, AgendaItem item) => item is SlotItem slot
-        ? $"{Words.Name(s, item),-34} {(slot is TickItem ? Words.Asks(slot) : slot.Asked.Scheme.Text)}".TrimEnd()
+    private static string Text(Session s, AgendaItem item, PageSize size) => item is SlotItem slot
+        ? $"{Name(s, slot, size)} {(slot is TickItem ? Words.Asks(slot) : PlanLines.Sets(slot.Asked))}".TrimEnd()
         : Words.Name(s, item);
+
+    private static string Name(Session s, SlotItem slot, PageSize size) => size.Compact
+        ? s.Setting.Catalogue[slot.Asked.Exercise].ShortName.PadRight(15)
+        : Words.Name(s, slot).PadRight(36);
 
     private static IReadOnlyList<KeyHint> Hints(Session s, AgendaItem current) =>
     [
         new(KeyTable.Pad(Verb.Accept), current is ConfirmItem ? "that is so" : "done: tick it"),
         current is ConfirmItem ? new(KeyTable.Pad(Verb.More), "all of them are") : new(KeyTable.Pad(Verb.Other), "leave it out"),
-        new(KeyTable.Pad(Verb.Menu), "menu, stop signs"),
-        new(KeyTable.Pad(Verb.Point), Undoing.Next(s) is { } undo ? $"undo: {undo}" : "nothing to undo"),
+        Hint.Menu,
+        Hint.Undo(s),
     ];
 }

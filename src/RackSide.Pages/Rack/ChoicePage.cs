@@ -34,9 +34,9 @@ internal static class ChoicePage
     private static TextPage Menu(PageSize size)
     {
         string[] lines = size.Compact
-            ? ["1 today's plan   2 other exercise", "4 cue card       5 cut short", "6 body weight    8 leave      9 help"]
+            ? ["1 today's plan | 2 other exercise | 3 stop signs", "4 cue card | 5 cut short | 6 body weight", "8 leave | 9 help: the keys"]
             : ["1  today's plan", "2  other exercise, for today", "3  stop signs in full", "4  cue card", "5  cut short", "6  body weight", "8  leave", "9  help: the keys"];
-        return new TextPage("MENU", [.. lines, $"3 STOP for: {string.Join("; ", StopSigns.All)}.", StopSigns.WhatToDo[0]]);
+        return new TextPage("MENU", [.. lines, $"STOP at once for {StopSigns.Brief}.", StopSigns.WhatToDo[0]]);
     }
 
     private static TextPage OtherExercise(Session s)
@@ -59,6 +59,6 @@ internal static class ChoicePage
     {
         Choice.BodyWeight => [new("ENTER", "write it"), new("0-9 .", "type it"), new("/", "back, nothing kept")],
         Choice.Leaving => [new("ENTER", "leave"), new("0", "back to the session")],
-        _ => [new("1-9", "choose"), new("0", "back"), new(".", Undoing.Next(s) is { } undo ? $"undo: {undo}" : "nothing to undo")],
+        _ => [new("1-9", "choose"), new("0", "back"), Hint.Undo(s)],
     };
 }

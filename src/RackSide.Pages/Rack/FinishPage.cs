@@ -29,7 +29,7 @@ internal static class FinishPage
     [
         new("ENTER", p.Typed.Length > 0 ? $"write {p.Typed}, leave" : "done, leave"),
         new("0-9 .", "type body weight"),
-        new("/", "menu, stop signs"),
-        p.Typed.Length > 0 ? new("Esc", "clear") : new(".", Undoing.Next(s) is { } undo ? $"undo: {undo}" : "nothing to undo"),
+        Hint.Menu,
+        p.Typed.Length > 0 ? new("Esc", "clear") : Hint.Undo(s),
     ];
 }

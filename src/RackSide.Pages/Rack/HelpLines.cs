@@ -3,9 +3,12 @@ namespace RackSide.Pages.Rack;
 /// <summary>The keys as the help page and docs/keys.md tell them, both made from the key table.</summary>
 public static class HelpLines
 {
-    /// <summary>One line a key for a page of that width.</summary>
-    public static IEnumerable<string> For(int width) =>
-        KeyTable.Rows.Select(r => Frame.Fit($"{(r.Pad.Length > 0 ? r.Pad : r.Others),-7} {Short(r)}", width));
+    private const int Wide = 76;
+
+    /// <summary>One line a key where a page is wide enough to say both, else first for a set in hand, then for a running clock.</summary>
+    public static IEnumerable<string> For(int width) => width >= Wide
+        ? KeyTable.Rows.Select(r => $"{Key(r)} {Both(r)}")
+        : [.. KeyTable.Rows.Select(r => $"{Key(r)} {r.Lifting}"), "while a clock runs:", .. KeyTable.Rows.Where(Differs).Select(r => $"{Key(r)} {r.Resting}")];
 
     /// <summary>The table of docs/keys.md.</summary>
     public static IEnumerable<string> Markdown()
@@ -14,11 +17,15 @@ public static class HelpLines
         yield return "|---|---|---|---|---|";
         foreach (var r in KeyTable.Rows)
         {
-            yield return $"| {r.Pad} | {r.Others} | {Or(r.Lifting)} | {Or(r.Resting)} | {Or(r.Choosing)} |";
+            yield return $"| {Or(r.Pad)} | {r.Others} | {Or(r.Lifting)} | {Or(r.Resting)} | {Or(r.Choosing)} |";
         }
     }
 
-    private static string Short(KeyRow r) => r.Lifting == r.Resting || r.Resting.Length == 0 ? r.Lifting : $"{r.Lifting} | rest: {r.Resting}";
+    private static string Key(KeyRow r) => (r.Pad.Length > 0 ? r.Pad : r.Others.Split(',')[0]).PadRight(6);
+
+    private static string Both(KeyRow r) => Differs(r) ? $"{r.Lifting}; resting: {r.Resting}" : r.Lifting;
+
+    private static bool Differs(KeyRow r) => r.Resting.Length > 0 && r.Resting != r.Lifting;
 
     private static string Or(string text) => text.Length == 0 ? "nothing" : text;
 }

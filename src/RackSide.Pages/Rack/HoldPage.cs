@@ -14,7 +14,7 @@ internal static class HoldPage
         SessionPages.Header(canvas, s, Words.Name(s, item).ToUpperInvariant());
         if (!size.Compact)
         {
-            SlotList.Draw(canvas, s);
+            SlotList.Draw(canvas, s, Frame.Top(size));
             canvas.Write(left, 2, Words.Name(s, item).ToUpperInvariant(), Look.Bold | Look.Now);
             canvas.WriteRight(size.Columns - 1, 2, Words.Which(item), Look.Bold);
         }
@@ -93,14 +93,14 @@ internal static class HoldPage
         new(KeyTable.Pad(Verb.Accept), p switch
         {
             { Typed.Length: > 0 } => $"write {p.Typed} s",
-            { Started: null } => $"start, after {(int)s.Setting.LeadIn.TotalSeconds} s",
+            { Started: null } => $"start in {(int)s.Setting.LeadIn.TotalSeconds} s",
             _ when HoldInHand.Seconds(s, p) is { } seconds => $"down: write {seconds} s",
             _ => "not begun yet",
         }),
-        p.Started is null ? new(KeyTable.Pad(Verb.Digit), "type seconds") : new("0", "false start"),
+        p.Started is null ? new(KeyTable.Pad(Verb.Digit), "type seconds", "type s") : new("0", "false start"),
         new(KeyTable.Pad(Verb.Other), "cue card"),
-        new(KeyTable.Pad(Verb.Menu), p.Typed.Length > 0 ? "clear" : "menu, stop signs"),
-        new(KeyTable.Pad(Verb.Point), Undoing.Next(s) is { } undo ? $"undo: {undo}" : "nothing to undo"),
+        p.Typed.Length > 0 ? new(KeyTable.Pad(Verb.Menu), "clear") : Hint.Menu,
+        Hint.Undo(s),
     ];
 
     private static string Text(int seconds) => seconds.ToString(CultureInfo.InvariantCulture);

@@ -10,7 +10,7 @@ internal static class LeafPage
     {
         if (p.What == Leaf.StopSigns)
         {
-            return StopSignsPage.Draw(size);
+            return StopSignsPage.Draw(size, p.MovedOn);
         }
 
         var page = p.What switch
@@ -20,7 +20,7 @@ internal static class LeafPage
             Leaf.Help => new TextPage("THE KEYS", [.. HelpLines.For(BodyText.Width(size))]),
             _ => throw new UnreachableException(),
         };
-        return (page with { Place = ChoicePage.Corner(s, p.Under), Hints = [new("any key", "back to the session")] }).Draw(size);
+        return (page with { MovedOn = p.MovedOn, Place = ChoicePage.Corner(s, p.Under), Hints = [new("ENTER", "back to the session")] }).Draw(size);
     }
 
     private static TextPage CueCard(Session s)
@@ -34,6 +34,6 @@ internal static class LeafPage
         var cues = exercise.Cues;
         return new TextPage(
             exercise.Name.ToUpperInvariant(),
-            [$"set-up   {cues.SetUp}", $"down     {cues.WayDown}", $"up       {cues.WayUp}", $"fault    {cues.Fault}", $"stop if  {cues.StopIf}"]);
+            [$"set-up   {cues.SetUp}", $"{(exercise.Held ? "hold  " : "down  ")}   {cues.WayDown}", $"{(exercise.Held ? "out   " : "up    ")}   {cues.WayUp}", $"fault    {cues.Fault}", $"stop if  {cues.StopIf}"]);
     }
 }

@@ -18,24 +18,19 @@ internal static class LiftPage
     public static void Draw(Canvas canvas, Session s, Lifting p)
     {
         var item = (SlotItem)s.Place.Current!;
-        var list = ListFits(canvas.Size, Digits(s, p));
-        var left = list ? SlotList.Width + 2 : canvas.Size.Compact ? 0 : 1;
+        var margin = canvas.Size.Compact ? 0 : 1;
         SessionPages.Header(canvas, s, Words.Name(s, item).ToUpperInvariant());
-        if (list)
+        var row = DrawDigits(canvas, s, p, margin, DrawTitle(canvas, s, item, margin));
+        if (!canvas.Size.Compact)
         {
-            SlotList.Draw(canvas, s);
+            SlotList.Draw(canvas, s, row);
         }
 
-        var row = DrawTitle(canvas, s, item, left);
-        row = DrawDigits(canvas, s, p, left, row);
+        var left = canvas.Size.Compact ? 0 : SlotList.Width + 2;
         row = DrawSleeve(canvas, s, p, item, left, row);
         DrawLines(canvas, s, p, item, left, row);
         Frame.Keys(canvas, Hints(s, p));
     }
-
-    /// <summary>The list of slots gives way where the digits would not fit beside it at their usual width.</summary>
-    private static bool ListFits(PageSize size, string digits) =>
-        !size.Compact && BigDigits.Width(digits, 2) <= size.Columns - SlotList.Width - 2 - UnitRoom;
 
     private static int DrawTitle(Canvas canvas, Session s, SlotItem item, int left)
     {
@@ -43,7 +38,16 @@ internal static class LiftPage
         var which = item is TotalItem total ? $"{s.Place.Counted(total.Slot)} of {total.Total} done" : Words.Which(item);
         canvas.Write(left, row, State, Look.Bold | Look.Reverse);
         canvas.Write(left + State.Length + 1, row, size.Compact ? which : Words.Name(s, item).ToUpperInvariant(), Look.Bold | Look.Now);
-        canvas.WriteRight(size.Columns - (size.Compact ? 0 : 1), row, size.Compact ? Rested(s) : which, size.Compact ? Look.Plain : Look.Bold);
+        if (!size.Compact)
+        {
+            canvas.WriteRight(size.Columns - 1, row, which, Look.Bold);
+            canvas.WriteRight(size.Columns - 1, row + 1, Rested(s));
+        }
+        else if (State.Length + 1 + which.Length + 1 + Rested(s).Length <= size.Columns)
+        {
+            canvas.WriteRight(size.Columns, row, Rested(s));
+        }
+
         return row + (size.Compact ? 1 : 2);
     }
 
@@ -65,7 +69,8 @@ internal static class LiftPage
 
         var (end, last) = (BigDigits.Draw(canvas, left, row, text, scale, Look.Bold), row + (BigDigits.Dots * scale.Rows) - 1);
         var unit = SetInHand.Load(s, p) is { Amount: > 0 } load ? load.Symbol : "reps";
-        canvas.Write(Math.Min(end, size.Columns - unit.Length), last, unit);
+        var beside = end + unit.Length <= size.Columns;
+        canvas.Write(beside ? end : size.Columns - unit.Length, beside ? last : last + 1, unit);
         canvas.Cursor(left, last);
         return last + 2;
     }
@@ -79,7 +84,11 @@ internal static class LiftPage
 
         var each = stack.Side.Count == 0 ? "the empty bar" : $"each side: {string.Join(" + ", stack.Side.Select(m => m.Number))}";
         canvas.Write(left, row, each, Look.Bold);
-        canvas.WriteRight(canvas.Size.Columns - 1, row, $"bar {stack.Bar.Mass.Number}");
+        if (left + each.Length + 10 <= canvas.Size.Columns)
+        {
+            canvas.WriteRight(canvas.Size.Columns - 1, row, $"bar {stack.Bar.Mass.Number}");
+        }
+
         if (stack.Side.Count > 0 && Frame.Bottom(canvas.Size) - row >= SleevePicture.Rows + 5)
         {
             SleevePicture.Draw(canvas, left, row + 1, stack);
@@ -129,12 +138,27 @@ internal static class LiftPage
         var exercise = s.Setting.Catalogue[item.Asked.Exercise];
         var work = s.Place.Work(item.Slot).ToList();
         yield return p.Field == Field.Load ? "changing the weight; * goes back to reps" : "";
-        yield return BeforeLoading.Reminder(exercise, s.Setting.Kit) is { } safety && work.Count == 0 ? $"safety     {safety}" : "";
-        yield return work.Count > 0 ? $"today      {Words.Row(work)}" : $"why        {item.Asked.Why.Line}";
-        yield return LastTime(s, item);
-        yield return $"cue        {exercise.Cues.WayDown}";
-        yield return Rested(s);
+        yield return item is RampItem && !p.Changed ? Labelled("plates", LoadWords.Change(s, item)) : "";
+        yield return item is RampItem ramp ? Labelled("ramp", Ramp(ramp)) : "";
+        yield return BeforeLoading.Reminder(exercise, s.Setting.Kit) is { } safety && work.Count == 0 ? Labelled("safety", safety) : "";
+        yield return Labelled("pair", Pair(s, item));
+        yield return work.Count > 0 ? Labelled("today", Words.Row(work)) : Labelled("why", item.Asked.Why.Line);
+        yield return Labelled("last time", LastTime(s, item));
+        yield return Labelled("cue", exercise.Cues.WayDown);
     }
+
+    private static string Labelled(string label, string text) => text.Length == 0 ? "" : label.PadRight(Label) + text;
+
+    /// <summary>The steps of the ramp, the one in hand marked, and what they lead to.</summary>
+    private static string Ramp(RampItem ramp) =>
+        string.Join("  ", ramp.Asked.Ramp.Select((set, i) => $"{(i + 1 == ramp.Number ? ">" : "")}{set.Load.Number}x{set.Reps}"))
+        + $"  then {ramp.Asked.Load?.Number}x{ramp.Asked.Targets[0]}";
+
+    /// <summary>Both halves of a pair with what each asks for; empty where the slot stands alone.</summary>
+    private static string Pair(Session s, SlotItem item) => item.Asked.Group is not { } group ? "" : string.Join(
+        ", then ",
+        s.Record.Prescriptions.Where(a => a.Group == group)
+            .Select(a => $"{(a.Slot == item.Slot ? ">" : "")}{s.Setting.Catalogue[a.Exercise].ShortName.ToLowerInvariant()}{(a.Load is { Amount: > 0 } l ? $" {l.Number}" : "")} x {a.Targets[0]}"));
 
     private static string Rested(Session s) => s.Phase is Lifting { Rested: { Ends: { } ends } clock }
         ? $"rested {Words.Gone(ends - clock.Began)}, +{Words.Gone(s.Now - ends)}"
@@ -142,8 +166,8 @@ internal static class LiftPage
 
     private static string LastTime(Session s, SlotItem item) =>
         s.Setting.Before.Of(item.Asked.Exercise).LastOrDefault() is { } last
-            ? $"last time  {(last.Sets[0].Set.Load is { Amount: > 0 } load ? $"{load.Number} x " : "")}{Words.Row(last.Sets)}"
-            : "last time  none: the first time";
+            ? $"{(last.Sets[0].Set.Load is { Amount: > 0 } load ? $"{load.Number} x " : "")}{Words.Row(last.Sets)}"
+            : "none: the first time";
 
     private static string Shown(Session s, Lifting p) => SetInHand.Load(s, p) is { Amount: > 0 } load
         ? $"{load} x {SetInHand.Reps(s, p)}"
@@ -153,10 +177,10 @@ internal static class LiftPage
     [
         new(KeyTable.Pad(Verb.Accept), $"did {SetInHand.Reps(s, p)}"),
         new(KeyTable.Pad(Verb.Digit), p.Field == Field.Load ? "type weight" : "type reps"),
-        p.Field == Field.Load ? new("+ -", "heavier, lighter") : new(KeyTable.Pad(Verb.Fewer), "one fewer"),
-        p.Changed ? new(KeyTable.Pad(Verb.Menu), "as asked") : new(KeyTable.Pad(Verb.Menu), "menu, stop signs"),
+        p.Field == Field.Load ? new("+ -", "heavier, lighter", "step") : new(KeyTable.Pad(Verb.Fewer), "one fewer"),
+        p.Changed ? new(KeyTable.Pad(Verb.Menu), "as asked") : Hint.Menu,
         p.Field == Field.Load ? new(KeyTable.Pad(Verb.Point), "decimal mark")
-            : new(KeyTable.Pad(Verb.Point), Undoing.Next(s) is { } undo ? $"undo: {undo}" : "nothing to undo"),
+            : Hint.Undo(s),
         SetInHand.Load(s, p) is null ? new(KeyTable.Pad(Verb.Other), "cue card")
             : new(KeyTable.Pad(Verb.Other), p.Field == Field.Load ? "back to reps" : "other weight"),
     ];

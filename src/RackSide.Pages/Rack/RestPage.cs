@@ -96,10 +96,10 @@ internal static class RestPage
     private static IReadOnlyList<KeyHint> Hints(Session s, Resting p) =>
     [
         new(KeyTable.Pad(Verb.Accept), s.Place.Current is HoldItem ? "get ready now" : "lift now"),
-        new("+ -", "15 s more, less"),
-        new("0", p.Clock.IsHeld ? "go on" : "hold the clock"),
-        new(KeyTable.Pad(Verb.Menu), "menu, stop signs"),
-        new(KeyTable.Pad(Verb.Point), Undoing.Next(s) is { } undo ? $"undo: {undo}" : "nothing to undo"),
+        new("+ -", "15 s more, less", "15 s"),
+        new("0", p.Clock.IsHeld ? "go on" : "hold the clock", p.Clock.IsHeld ? "go on" : "hold"),
+        Hint.Menu,
+        Hint.Undo(s),
         new("1", s.LastSet is { FormSlipped: true } ? "form held" : "form slipped"),
     ];
 }

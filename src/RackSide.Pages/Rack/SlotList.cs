@@ -10,18 +10,19 @@ internal static class SlotList
     /// <summary>The column of the line right of the list.</summary>
     public const int Width = 22;
 
-    public static void Draw(Canvas canvas, Session s)
+    /// <summary>Draws it from a row down to the key bar.</summary>
+    public static void Draw(Canvas canvas, Session s, int top)
     {
-        var (place, row) = (s.Place, Frame.Top(canvas.Size) + 1);
+        var (place, row) = (s.Place, top);
         var prescriptions = s.Record.Prescriptions;
         var gap = Frame.Bottom(canvas.Size) - row >= (2 * prescriptions.Count) ? 2 : 1;
-        foreach (var asked in prescriptions)
+        foreach (var asked in prescriptions.TakeWhile(_ => row < Frame.Bottom(canvas.Size)))
         {
             DrawSlot(canvas, row, s, place, asked);
             row += gap;
         }
 
-        for (var line = Frame.Top(canvas.Size); line < Frame.Bottom(canvas.Size); line++)
+        for (var line = top; line < Frame.Bottom(canvas.Size); line++)
         {
             canvas.Set(Width, line, '│');
         }

@@ -19,7 +19,7 @@ public sealed record TodayTexts(
 public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : IConversation
 {
     private int chosen;
-    private bool stopSigns;
+    private int? stopSigns;
     private Notice notice;
 
     /// <summary>Whether ENTER was pressed.</summary>
@@ -34,9 +34,9 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
     /// <inheritdoc/>
     public Page Draw(PageSize size, Instant now)
     {
-        if (stopSigns)
+        if (stopSigns is { } movedOn)
         {
-            return StopSignsPage.Draw(size);
+            return StopSignsPage.Draw(size, movedOn);
         }
 
         var canvas = new Canvas(size);
@@ -51,17 +51,21 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
     /// <inheritdoc/>
     public Bell Press(KeyPress key, Instant now)
     {
-        (stopSigns, var was) = (false, stopSigns);
-        switch (was ? null : KeyTable.VerbOf(key))
+        if (stopSigns is { } movedOn)
         {
-            case null when was: break;
+            stopSigns = StopSignsPage.Press(key, movedOn);
+            return Bell.None;
+        }
+
+        switch (KeyTable.VerbOf(key))
+        {
             case Verb.Accept: Begun = Ended = true; break;
             case Verb.Menu or Verb.Leave: Ended = true; break;
             case Verb.More when key.Code != KeyCode.Up: Choose(chosen + 1); break;
             case Verb.Fewer when key.Code == KeyCode.Down: Choose(chosen + 1); break;
             case Verb.More or Verb.Fewer: Choose(chosen - 1); break;
             case Verb.Digit when key.Character is >= '1' and <= '9': Choose(key.Character - '1'); break;
-            case Verb.StopSigns: stopSigns = true; break;
+            case Verb.StopSigns: stopSigns = 0; break;
             default: notice = Notice.Say(Notice.DeadKey, now); break;
         }
 

@@ -19,6 +19,11 @@ public static class StopSigns
         "dark urine after hard training: doctor today",
     ];
 
+    /// <summary>The same in one breath, for a page that has room for little else.</summary>
+    public const string Brief =
+        "chest, neck, jaw or arm pain; faintness; breathlessness out of proportion; uneven heartbeat; sudden headache or sight "
+        + "changing; one-sided weakness; sharp joint or back pain; numbness";
+
     /// <summary>What to do at any of them.</summary>
     public static IReadOnlyList<string> WhatToDo { get; } =
     [

@@ -11,7 +11,7 @@ namespace RackSide.Training.Schedule;
 /// <item>A missed strength day is made good on a free day if the day after it is free too, or else in place of the next
 /// skills day; a missed skills day is dropped. Nothing is ever done twice to catch up.</item>
 /// <item>After two weeks away, training begins again with a strength day on a day of the pattern.</item>
-/// <item>The first day ever is a day of the pattern, or a free day with a free day after it.</item>
+/// <item>The first day ever is a strength day, on a day of the pattern or a free day with a free day after it.</item>
 /// </list>
 /// </summary>
 public static class DueRule
@@ -88,7 +88,10 @@ public static class DueRule
         : FreeDay(plan, past, today);
 
     private static (DueKind, TrainingDay?, string) FirstEver(Plan plan, LocalDate today) =>
-        WeekPattern.On(plan, today) is { } day ? Train(day, $"first day: {Named(today, day)}")
+        WeekPattern.On(plan, today) is { } day
+            ? Train(
+                WeekPattern.FirstStrength(plan, today),
+                day.Kind == DayKind.Strength ? $"first day: {Named(today, day)}" : "first day: it begins with strength, to learn the lifts")
         : TomorrowIsFree(plan, today)
             ? Train(WeekPattern.FirstStrength(plan, today), "first day: tomorrow is free, so a rest day follows")
             : Rest("begin tomorrow: it is a training day, and a rest day must follow each");

@@ -10,6 +10,6 @@ internal static class FormTelling
         var slipped = !s.Place.Sets.Single(r => r.Set.Id == set).FormSlipped;
         return ((Turn)s)
             .Keep((id, at) => new FormTold(id, at, set, slipped))
-            .Say(slipped ? "form slipped: it counts as done and earns no heavier load" : "form held after all");
+            .Say(slipped ? "form slipped: done, but earns no heavier load" : "form held after all");
     }
 }

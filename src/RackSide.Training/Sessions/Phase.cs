@@ -112,11 +112,18 @@ public enum Choice
     Leaving,
 }
 
-/// <summary>Something to read lies over another phase. Next: any key goes back to the phase under it.</summary>
+/// <summary>Something to read lies over another phase. Next: any key but + and - goes back to the phase under it.</summary>
 /// <param name="Since">When its screen appeared.</param>
 /// <param name="What">What is read.</param>
 /// <param name="Under">What it lies over; its clocks run on.</param>
-public sealed record Reading(Instant Since, Leaf What, Phase Under) : Phase(Since);
+public sealed record Reading(Instant Since, Leaf What, Phase Under) : Phase(Since)
+{
+    /// <summary>The most lines that can be moved on; no text is longer on the smallest page.</summary>
+    public const int MostLines = 40;
+
+    /// <summary>How many lines were moved on, on a page too small for the text.</summary>
+    public int MovedOn { get; init; }
+}
 
 /// <summary>What can be read over a session.</summary>
 public enum Leaf

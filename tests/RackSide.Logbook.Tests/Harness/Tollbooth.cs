@@ -2,6 +2,7 @@ using NodaTime;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Loading;
+using RackSide.Training.Loading;
 using RackSide.Training.Measures;
 using RackSide.Training.Plans;
 

@@ -125,7 +125,7 @@ public class RestDayTests
     public void The_stop_signs_are_one_key_away_and_a_typed_number_outlives_them()
     {
         After("!").Draw(new PageSize(50, 15), Now).Text.Should().Contain("STOP SIGNS");
-        After("2 72.4 ? 9 ENTER").Choice.Should().Be(new RestDayChoice.Weigh(Mass.Kg(72.4m)));
+        After("2 72.4 ! 9 ENTER").Choice.Should().Be(new RestDayChoice.Weigh(Mass.Kg(72.4m)));
     }
 
     [Fact]

@@ -52,8 +52,8 @@ public class DueRuleTests
     [InlineData("Mon 2 strength, Wed 4 skills", "Mon 30", "strength", "Wed 32 skills")]
     // The first day ever.
     [InlineData("-", "Mon 2", "strength", "Wed 4 skills")]
-    [InlineData("-", "Tue 3", "rest", "Wed 4 skills")]
-    [InlineData("-", "Wed 4", "skills", "Fri 6 strength")]
+    [InlineData("-", "Tue 3", "rest", "Wed 4 strength")]
+    [InlineData("-", "Wed 4", "strength", "Fri 6 strength")]
     [InlineData("-", "Fri 6", "strength", "Mon 9 strength")]
     [InlineData("-", "Sat 7", "strength", "Mon 9 strength")]
     [InlineData("-", "Sun 8", "rest", "Mon 9 strength")]
@@ -79,6 +79,8 @@ public class DueRuleTests
     [InlineData("Fri 6 strength", "Wed 11", "Monday's strength day was missed: it comes today, the skills day is dropped")]
     [InlineData("Wed 4 skills", "Sat 7", "Friday's strength day was missed, and a rest day still follows today")]
     [InlineData("Wed 4 skills", "Fri 27", "23 days since Wed 4 Nov: begin again with strength")]
+    [InlineData("-", "Mon 2", "first day: Monday is a strength day")]
+    [InlineData("-", "Wed 4", "first day: it begins with strength, to learn the lifts")]
     [InlineData("-", "Sat 7", "first day: tomorrow is free, so a rest day follows")]
     [InlineData("-", "Sun 8", "begin tomorrow: it is a training day, and a rest day must follow each")]
     public void The_why_line_says_which_rule_spoke(string done, string today, string why) =>

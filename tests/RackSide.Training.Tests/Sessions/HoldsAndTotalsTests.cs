@@ -1,3 +1,4 @@
+using RackSide.Tollbooth;
 using RackSide.Training.History;
 using RackSide.Training.Sessions;
 

@@ -1,3 +1,4 @@
+using RackSide.Tollbooth;
 using RackSide.Training.History;
 using RackSide.Training.Measures;
 using RackSide.Training.Sessions;

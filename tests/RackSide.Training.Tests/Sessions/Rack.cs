@@ -2,7 +2,7 @@ using NodaTime;
 using RackSide.Training.History;
 using RackSide.Training.Sessions;
 
-namespace RackSide.Training.Tests.Sessions;
+namespace RackSide.Tollbooth;
 
 /// <summary>A session under a lifter's hands: keys and time in, and everything it asked of the world kept to look at.</summary>
 internal sealed class Rack(Session session)

@@ -1,3 +1,4 @@
+using RackSide.Tollbooth;
 using NodaTime;
 using RackSide.Training.History;
 using RackSide.Training.Sessions;

@@ -9,7 +9,7 @@ using RackSide.Training.Plans;
 using RackSide.Training.Safety;
 using RackSide.Training.Sessions;
 
-namespace RackSide.Training.Tests.Sessions;
+namespace RackSide.Tollbooth;
 
 /// <summary>A short strength day and a skills day at the Tollbooth, for tests of sessions.</summary>
 internal static class TollboothDay
@@ -105,7 +105,8 @@ internal static class TollboothDay
 
     private static Exercise Exercise(string id, string name, Motion motion, LoadType load) => new()
     {
-        Id = id, Name = name, ShortName = id, Motion = motion, LoadType = load, Cues = new CueCard("set up", "down", "up", "fault", "stop if"),
+        Id = id, Name = name, ShortName = id.Replace('-', ' '), Motion = motion, LoadType = load,
+        Cues = new CueCard("whole foot planted, brace", "sit between the hips, knees out", "chest and hips rise together", "heels lift: less depth, slower", "sharp pain in knee or back"),
     };
 
     private static Slot Slot(string key, Motion motion, string exercise, Scheme scheme, int rest, ProgressKind rule, RampKind ramp) => new()

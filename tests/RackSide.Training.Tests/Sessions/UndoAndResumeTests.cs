@@ -1,3 +1,4 @@
+using RackSide.Tollbooth;
 using CsCheck;
 using NodaTime;
 using RackSide.Training.History;

@@ -1,3 +1,4 @@
+using RackSide.Tollbooth;
 using System.Reflection;
 using NodaTime;
 using RackSide.Training.History;

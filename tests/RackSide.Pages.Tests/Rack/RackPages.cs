@@ -1,0 +1,90 @@
+using NodaTime;
+using RackSide.Pages.Rack;
+using RackSide.Tollbooth;
+using RackSide.Training.History;
+using RackSide.Training.Kit;
+using RackSide.Training.Measures;
+using RackSide.Training.Plans;
+using RackSide.Training.Sessions;
+using RackSide.Training.Summary;
+using TheRack = RackSide.Tollbooth.Rack;
+
+namespace RackSide.Pages.Tests.Rack;
+
+/// <summary>Every page of a session, each by how a lifter gets there.</summary>
+public static class RackPages
+{
+    private static readonly SessionRecord Monday = TollboothDay.SquatOnMonday(65, 5, 5, 5, 5, 5);
+
+    private static readonly Dictionary<string, Func<TheRack>> ByName = new()
+    {
+        ["checks"] = () => TheRack.Strength(Monday).Wait(3).Press("E"),
+        ["ramp"] = () => TheRack.Strength(Monday).Check().Lift(),
+        ["lift-empty-bar"] = () => TheRack.Strength().To(i => i is WorkItem),
+        ["lift"] = () => Squat(),
+        ["lift-third-set"] = () => Squat().Lift().RestOut().Lift().Wait(125),
+        ["lift-heavy"] = () => new TheRack(TollboothDay.Begin(TollboothDay.Strength, TollboothDay.SquatOnMonday(100, 5, 5, 5, 5, 5))).To(i => i is WorkItem).RestOut().Wait(20).Press("12"),
+        ["lift-other-weight"] = () => Squat().Wait(20).Press("*-"),
+        ["lift-doubt"] = () => Squat().Wait(20).Press("*85E"),
+        ["lift-miss-told"] = () => Squat().Wait(20).Press("3E").Wait(5).Press("E"),
+        ["rest"] = () => Squat().Lift().Wait(13),
+        ["rest-changes-plates"] = () => TheRack.Strength(Monday).To(i => i is RampItem { Slot: "row" } or WorkItem { Slot: "row" }).Wait(20),
+        ["rest-held"] = () => Squat().Lift().Wait(13).Press("0").Wait(60),
+        ["rest-form-slipped"] = () => Squat().Lift().Wait(13).Press("1"),
+        ["rest-after-miss"] = () => Squat().Wait(20).Press("3E").Wait(2),
+        ["change-over"] = () => TheRack.Strength(Monday).To(i => i is WorkItem { Slot: "extension" }).Wait(3),
+        ["pair"] = () => TheRack.Strength(Monday).To(i => i is WorkItem { Slot: "extension" }).RestOut(),
+        ["hold-ready"] = () => Plank(),
+        ["hold-lead-in"] = () => Plank().Wait(2).Press("E").Wait(2),
+        ["hold-running"] = () => Plank().Wait(2).Press("E").Wait(17),
+        ["hold-target"] = () => Plank().Wait(2).Press("E").Wait(28),
+        ["checklist"] = () => TheRack.Skills().Check(),
+        ["total"] = () => TheRack.Skills().To(i => i is TotalItem).Wait(30).Press("12E").RestOut(),
+        ["menu"] = () => Squat().Lift().Wait(13).Press("/"),
+        ["other-exercise"] = () => Squat().Wait(3).Press("/2"),
+        ["cut-short"] = () => Squat().Wait(3).Press("/5"),
+        ["body-weight"] = () => Squat().Wait(3).Press("/6").Press("72.4"),
+        ["leaving"] = () => Squat().Wait(3).Press("/8"),
+        ["cue-card"] = () => Squat().Lift().Wait(13).Press("*"),
+        ["todays-plan"] = () => Squat().Lift().Wait(13).Press("/1"),
+        ["help"] = () => Squat().Wait(3).Press("/9"),
+        ["finish"] = () => TheRack.Strength(Monday).To(i => i is null).Wait(2).Press("72.4"),
+    };
+
+    private static readonly PageSize[] Sizes = [new(50, 15), new(80, 24), new(120, 40)];
+
+    public static TheoryData<string, int, int> AtAllSizes
+    {
+        get
+        {
+            var data = new TheoryData<string, int, int>();
+            foreach (var (name, size) in ByName.Keys.SelectMany(n => Sizes.Append(new PageSize(30, 8)).Select(s => (n, s))))
+            {
+                data.Add(name, size.Columns, size.Rows);
+            }
+
+            return data;
+        }
+    }
+
+    internal static TheRack At(string name) => ByName[name]();
+
+    internal static Page Drawn(string name, int columns, int rows)
+    {
+        var rack = At(name);
+        return SessionPages.Draw(rack.Session, Week(rack), new PageSize(columns, rows), rack.Now);
+    }
+
+    private static TheRack Squat() => TheRack.Strength(Monday).To(i => i is WorkItem).RestOut();
+
+    private static TheRack Plank() => TheRack.Strength(Monday).To(i => i is HoldItem).RestOut();
+
+    private static WeekSummary Week(TheRack rack)
+    {
+        var plan = new Plan("Tollbooth plan", [TollboothDay.Strength, TollboothDay.Skills], new Dictionary<IsoDayOfWeek, string>
+        {
+            [IsoDayOfWeek.Monday] = "strength-day", [IsoDayOfWeek.Wednesday] = "skills-day", [IsoDayOfWeek.Friday] = "strength-day",
+        });
+        return WeekSummary.For(plan, TollboothDay.Catalogue, TollboothDay.Kit, TollboothDay.Ottoline, new TrainingHistory([Monday, rack.Session.Record]), [], TollboothDay.Wednesday);
+    }
+}
