@@ -1,5 +1,6 @@
 using RackSide.Logbook.Storing;
 using RackSide.Training.Exercises;
+using RackSide.Training.Loading;
 using RackSide.Training.Plans;
 
 namespace RackSide.Logbook.Tests.Harness;

@@ -2,7 +2,6 @@ using NodaTime;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Loading;
-using RackSide.Training.Loading;
 using RackSide.Training.Measures;
 using RackSide.Training.Plans;
 
