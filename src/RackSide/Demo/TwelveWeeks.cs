@@ -3,6 +3,7 @@ using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Kit;
 using RackSide.Training.Loading;
+using RackSide.Training.Measures;
 using RackSide.Training.Planning;
 using RackSide.Training.Plans;
 using RackSide.Training.Safety;
@@ -22,6 +23,7 @@ namespace RackSide.Demo;
 /// <param name="zone">The gym's time zone.</param>
 internal sealed class TwelveWeeks(Plan plan, Catalogue catalogue, GymKit kit, LocalDate today, DateTimeZone zone)
 {
+    private readonly KitLoads loads = new(kit);
     private readonly LocalDate first = today.PlusDays(-Tollbooth.Days);
 
     /// <summary>When a lifter joined: on the evening before the first day, while nobody trained.</summary>
@@ -72,7 +74,7 @@ internal sealed class TwelveWeeks(Plan plan, Catalogue catalogue, GymKit kit, Lo
         var spell = story.Spell is { } s && strength && strengthDay >= s.From && strengthDay <= s.To ? s : null;
 
         // Every other strength day and every skills day: about twice a week.
-        var weighed = !strength || strengthDay % 2 == 0 ? story.Body.Weighed(day, chance, person.Lifter.Unit) : (Training.Measures.Mass?)null;
+        var weighed = !strength || strengthDay % 2 == 0 ? story.Body.Weighed(day, chance, person.Lifter.Unit) : (Mass?)null;
         return new Performer(new Effort(story.Body, day, spell, chance), strength ? story.Incidents.GetValueOrDefault(strengthDay) : null, weighed, chance);
     }
 
@@ -80,7 +82,7 @@ internal sealed class TwelveWeeks(Plan plan, Catalogue catalogue, GymKit kit, Lo
     {
         Day = day,
         Catalogue = catalogue,
-        Loads = new KitLoads(kit),
+        Loads = loads,
         Lifter = lifter,
         Before = before,
         Checks = BeforeLoading.For(day.Kind, todays.Prescriptions.Select(p => catalogue[p.Exercise]), kit),
