@@ -147,6 +147,21 @@ public sealed class LiteLogbook : ILogbook
     /// <inheritdoc/>
     public IReadOnlyList<WeighIn> WeighIns(string lifter) => Read(contents => Storing.WeighIns.Of(contents, lifter));
 
+    /// <summary>
+    /// Takes whole sessions at once, past the journal: one synced transaction of the log, then a copy of it. All are taken or
+    /// none; a session that is here already stays as it is.
+    /// </summary>
+    /// <exception cref="IOException">They could not be written; open the logbook again before going on.</exception>
+    public void Import(IEnumerable<SessionRecord> sessions)
+    {
+        lock (gate)
+        {
+            ObjectDisposedException.ThrowIf(closed, this);
+            store.Import(sessions);
+            lastSequence = Math.Max(lastSequence, store.Contents.HighestSequence);
+        }
+    }
+
     /// <summary>Copies the log, begins the journal anew and lets others open it. Where that fails nothing is lost: the journal stays.</summary>
     public void Dispose()
     {

@@ -20,9 +20,11 @@ namespace RackSide;
 internal sealed class Gym : IDisposable
 {
     private readonly Plan plan;
+    private readonly IDisposable? closing;
 
-    private Gym(Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, LiteLogbook logbook)
+    private Gym(Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, LiteLogbook logbook, IDisposable? closing)
     {
+        this.closing = closing;
         (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, clock, catalogue, plan, rules, logbook);
         Report = logbook.Report.Sentence;
     }
@@ -61,13 +63,14 @@ internal sealed class Gym : IDisposable
     /// <param name="folders">Where its files lie.</param>
     /// <param name="planFile">A coach's plan file, or null for the one that comes with the program.</param>
     /// <param name="clock">The clock.</param>
+    /// <param name="closing">Let go of when the gym has closed, or null.</param>
     /// <exception cref="Refusal">A file has mistakes, or the logbook cannot be opened.</exception>
-    public static Gym Open(Folders folders, string? planFile, IClock clock)
+    public static Gym Open(Folders folders, string? planFile, IClock clock, IDisposable? closing = null)
     {
         var catalogue = CatalogueFile.Read();
         var plan = planFile is null ? PlanFile.Default(catalogue) : Good(PlanFile.ReadFrom(planFile, catalogue), ExitCode.Data);
         var rules = File.Exists(folders.GymFile) ? Good(GymFile.ReadFrom(folders.GymFile), ExitCode.Config) : null;
-        return new Gym(folders, clock, catalogue, plan, rules, OpenLogbook(folders.Data, clock));
+        return new Gym(folders, clock, catalogue, plan, rules, OpenLogbook(folders.Data, clock), closing);
     }
 
     /// <summary>Keeps the house rules of a set-up. Rules that were there before stay beside them, under another name.</summary>
@@ -83,13 +86,14 @@ internal sealed class Gym : IDisposable
         Rules = rules;
     }
 
-    /// <summary>The lifter of that key or name, or the first who joined; null where nobody has.</summary>
+    /// <summary>The lifter of that key, name or first name nobody else has, or the first who joined; null where nobody has.</summary>
     /// <exception cref="Refusal">Nobody of that name trains here.</exception>
     public Lifter? Lifter(string? name = null)
     {
         var lifters = Logbook.Lifters();
         return name is null ? lifters.FirstOrDefault()
             : lifters.FirstOrDefault(l => l.Key == name || string.Equals(l.Name, name, StringComparison.OrdinalIgnoreCase))
+                ?? (lifters.Where(l => string.Equals(l.Name.Split(' ')[0], name, StringComparison.OrdinalIgnoreCase)).ToList() is [var one] ? one : null)
                 ?? throw new Refusal(ExitCode.Usage, $"--lifter: nobody here is called \"{name}\"; here train: {string.Join(", ", lifters.Select(l => l.Name))}");
     }
 
@@ -119,7 +123,11 @@ internal sealed class Gym : IDisposable
     };
 
     /// <inheritdoc/>
-    public void Dispose() => Logbook.Dispose();
+    public void Dispose()
+    {
+        Logbook.Dispose();
+        closing?.Dispose();
+    }
 
     private static T Good<T>(Reading<T> reading, int code)
         where T : class => reading.Value ?? throw new Refusal(code, string.Join(Environment.NewLine, reading.Mistakes));

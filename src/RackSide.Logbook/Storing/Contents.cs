@@ -55,11 +55,15 @@ internal sealed class Contents(string rack)
     public Stored? Take(Entry entry) => entry switch
     {
         Entry.LifterKept e => Put(e.Lifter, lifters.TryGetValue(e.Lifter.Key, out var old) ? old.Number : lifters.Count + 1L),
-        Entry.SessionBegun e => sessions.ContainsKey(e.Head.Id) ? null : Put(new SessionRecord(e.Head, []), sessions.Count + 1L),
+        Entry.SessionBegun e => Take(new SessionRecord(e.Head, [])),
         Entry.FactAdded e => Add(e.Session, e.Fact),
         Entry.WeightKept e => Keep(e.Weight),
         _ => throw new ArgumentException($"cannot take {entry.GetType()}", nameof(entry)),
     };
+
+    /// <summary>Takes a whole session.</summary>
+    /// <returns>The document it makes; null where the session was here already.</returns>
+    public Stored? Take(SessionRecord session) => sessions.ContainsKey(session.Head.Id) ? null : Put(session, sessions.Count + 1L);
 
     /// <summary>Takes a document as it was stored.</summary>
     /// <exception cref="InvalidDataException">It cannot be read.</exception>

@@ -1,6 +1,7 @@
 using RackSide.Logbook.Disks;
 using RackSide.Logbook.Documents;
 using RackSide.Logbook.Journals;
+using RackSide.Training.History;
 
 namespace RackSide.Logbook.Storing;
 
@@ -32,6 +33,24 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
         // Read back from the bytes written, so that what is answered now is what will be answered tomorrow.
         Replay([Entries.FromBytes(record.Bytes)]);
         Commit();
+    }
+
+    /// <summary>Writes whole sessions in one transaction of the log, past the journal; then a copy makes up for the journal.</summary>
+    /// <exception cref="IOException">They could not be written.</exception>
+    public void Import(IEnumerable<SessionRecord> sessions)
+    {
+        if (Trouble is null)
+        {
+            waiting.AddRange(sessions.Select(contents.Take).OfType<Stored>());
+            Commit();
+        }
+
+        if (Trouble is { } trouble)
+        {
+            throw new IOException($"These sessions could not be written to the logbook in {disk.Folder} ({trouble.Message.TrimEnd('.')}). Nothing written before is lost.", trouble);
+        }
+
+        TryCopy(keepJournalAs: null);
     }
 
     /// <summary>Takes writes that are in the journal; <see cref="Commit"/> then brings them into the log.</summary>

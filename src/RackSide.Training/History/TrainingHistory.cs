@@ -6,22 +6,36 @@ namespace RackSide.Training.History;
 /// <param name="Sessions">Open and closed, in the order begun.</param>
 public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions)
 {
+    // Folded once, because a day's plan asks for each of its exercises and a session is a fold of its facts.
+    private readonly Lazy<ILookup<string, Performance>> byExercise = new(() => Performances(Sessions).ToLookup(p => p.Asked.Exercise));
+
     /// <summary>A history with nothing in it.</summary>
     public static TrainingHistory Empty { get; } = new([]);
+
+    /// <summary>Open and closed, in the order begun.</summary>
+    public IReadOnlyList<SessionRecord> Sessions { get; } = Sessions;
 
     /// <summary>
     /// The performances of one exercise in one slot, oldest first: sessions in which at least one working set or hold of
     /// it stands. A session without any is not a miss; it does not count at all.
     /// </summary>
     public IEnumerable<Performance> Of(string exercise, string? slot = null) =>
-        from session in Sessions
+        byExercise.Value[exercise].Where(p => slot is null || p.Asked.Slot == slot);
+
+    /// <inheritdoc/>
+    public bool Equals(TrainingHistory? other) => other is not null && Sessions.Equals(other.Sessions);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Sessions.GetHashCode();
+
+    private static IEnumerable<Performance> Performances(IReadOnlyList<SessionRecord> sessions) =>
+        from session in sessions
+        let work = session.Sets.Where(s => s.Set.Kind != SetKind.WarmUp).ToLookup(s => (s.Set.Slot, s.Set.Exercise))
+        let leftOut = session.LeftOut
         from prescription in session.Prescriptions
-        where prescription.Exercise == exercise && (slot is null || prescription.Slot == slot)
-        let sets = session.Sets
-            .Where(s => s.Set.Slot == prescription.Slot && s.Set.Exercise == exercise && s.Set.Kind != SetKind.WarmUp)
-            .ToList()
+        let sets = work[(prescription.Slot, prescription.Exercise)].ToList()
         where sets.Count > 0
-        select new Performance(session.Head.Date, prescription, sets, session.LeftOut.Contains(prescription.Slot));
+        select new Performance(session.Head.Date, prescription, sets, leftOut.Contains(prescription.Slot));
 }
 
 /// <summary>What was done of one prescription on one day.</summary>

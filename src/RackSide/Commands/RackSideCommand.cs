@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RackSide.Demo;
 using RackSide.Places;
 using RackSide.Time;
 
@@ -43,6 +44,7 @@ internal sealed class RackSideCommand : RootCommand
 
     /// <summary>Opens the gym that the options name.</summary>
     /// <exception cref="Refusal">It cannot be opened.</exception>
-    public Gym Open(ParseResult parsed) =>
-        Gym.Open(Folders.Find(parsed.GetValue(Data), around.Environment), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment));
+    public Gym Open(ParseResult parsed) => parsed.GetValue(Demo)
+        ? DemoGym.Open(parsed.GetValue(Data), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment))
+        : Gym.Open(Folders.Find(parsed.GetValue(Data), around.Environment), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment));
 }

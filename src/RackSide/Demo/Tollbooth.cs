@@ -1,0 +1,106 @@
+using NodaTime;
+using RackSide.Files;
+using RackSide.Training.Exercises;
+using RackSide.Training.History;
+using RackSide.Training.Kit;
+using RackSide.Training.Measures;
+using RackSide.Training.Plans;
+
+namespace RackSide.Demo;
+
+/// <summary>The invented gym: its kit, its weekdays, its people. demo/README.md tells of it.</summary>
+internal static class Tollbooth
+{
+    /// <summary>The days its history goes back.</summary>
+    public const int Days = 12 * 7;
+
+    /// <summary>Ottoline Marsh: new to lifting; a stall, a holiday, and the small mishaps of a beginning.</summary>
+    public static Story Ottoline { get; } = new()
+    {
+        Joins = at => new Lifter("ottoline", "Ottoline Marsh", MassUnit.Kilogram, at, AvoidInverted: true),
+        Seed = 41,
+        Hour = 18,
+        Away = 49..56,
+        OwesAStrengthDay = true,
+        Body = new Body
+        {
+            Strength = new Dictionary<Motion, Growth>
+            {
+                [Motion.Squat] = new(46, 90),
+                [Motion.HorizontalPull] = new(34, 56),
+                [Motion.HorizontalPush] = new(31, 48),
+                [Motion.VerticalPush] = new(26.5, 40),
+                [Motion.ElbowFlexion] = new(21, 34),
+                [Motion.ElbowExtension] = new(20, 33),
+            },
+            Reps = new Growth(7, 15),
+            Seconds = new Growth(26, 84),
+            Weight = 63.4,
+            WeightAWeek = 0.15,
+            Scatter = 0.4,
+        },
+        Spell = new Spell(Motion.VerticalPush, 9, 11, 0.85),
+        Incidents = new Dictionary<int, Incident>
+        {
+            [2] = new Incident.WrongNumber("squat", 3),
+            [5] = new Incident.Taken("squat"),
+            [7] = new Incident.Slip("squat", 4),
+            [16] = new Incident.OutOfTime("overhead-press"),
+        },
+    };
+
+    /// <summary>Bram Okafor-Lind: weighs himself in pounds; away for the last three weeks.</summary>
+    public static Story Bram { get; } = new()
+    {
+        Joins = at => new Lifter("bram", "Bram Okafor-Lind", MassUnit.Pound, at),
+        Seed = 38,
+        Hour = 20,
+        Away = (Days - 21)..Days,
+        Body = new Body
+        {
+            Strength = new Dictionary<Motion, Growth>
+            {
+                [Motion.Squat] = new(84, 128),
+                [Motion.HorizontalPull] = new(62, 88),
+                [Motion.HorizontalPush] = new(60, 84),
+                [Motion.VerticalPush] = new(40, 56),
+                [Motion.ElbowFlexion] = new(34, 48),
+                [Motion.ElbowExtension] = new(34, 48),
+            },
+            Reps = new Growth(14, 24),
+            Seconds = new Growth(30, 72),
+            Weight = 188.6,
+            WeightAWeek = 0.2,
+            Scatter = 0.9,
+        },
+        Incidents = new Dictionary<int, Incident> { [10] = new Incident.Slip("squat", 5) },
+    };
+
+    /// <summary>Both, in the order they joined.</summary>
+    public static IReadOnlyList<Story> Stories { get; } = [Ottoline, Bram];
+
+    /// <summary>
+    /// The house rules, on weekdays that make today a strength day: the first or the last of three with a rest day between.
+    /// Thursday can only be the day in the middle.
+    /// </summary>
+    public static HouseRules Rules(LocalDate today) => new(KitDefaults.For(MassUnit.Kilogram), WeekdaysFor(today.DayOfWeek), Sound: true);
+
+    /// <summary>Juno Petrov's plan as it stood so many days in. She began with a smaller push-up total and raised it twice.</summary>
+    public static Plan JunosPlan(Plan plan, int days)
+    {
+        var total = days < 28 ? 30 : days < 56 ? 40 : (int?)null;
+        return total is { } reps ? plan with { Days = [.. plan.Days.Select(d => WithTotals(d, reps))] } : plan;
+    }
+
+    private static TrainingDay WithTotals(TrainingDay day, int reps) => day with
+    {
+        Slots = [.. day.Slots.Select(s => s.Scheme is Scheme.Total ? s with { Scheme = new Scheme.Total(reps) } : s)],
+    };
+
+    private static IReadOnlyList<IsoDayOfWeek> WeekdaysFor(IsoDayOfWeek today) => today switch
+    {
+        IsoDayOfWeek.Monday or IsoDayOfWeek.Friday => [IsoDayOfWeek.Monday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Friday],
+        IsoDayOfWeek.Wednesday or IsoDayOfWeek.Sunday => [IsoDayOfWeek.Wednesday, IsoDayOfWeek.Friday, IsoDayOfWeek.Sunday],
+        _ => [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Saturday],
+    };
+}

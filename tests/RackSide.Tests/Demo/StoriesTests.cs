@@ -1,0 +1,105 @@
+using NodaTime;
+using RackSide.Training.History;
+using RackSide.Training.Measures;
+using RackSide.Training.Plans;
+using RackSide.Training.Progression;
+
+namespace RackSide.Tests.Demo;
+
+/// <summary>What demo/README.md tells of the two lifters is in their logbook, on whatever weekday it is opened.</summary>
+public class StoriesTests
+{
+    public static TheoryData<int> Days => Lived.Days;
+
+    [Theory]
+    [MemberData(nameof(Days))]
+    public void Both_start_at_the_empty_bar_and_climb(int day)
+    {
+        var lived = Lived.Until(day);
+        foreach (var squats in lived.Lifters.Select(l => lived.History(l).Of("back-squat").ToList()))
+        {
+            squats[0].Asked.Load.Should().Be(Mass.Kg(20));
+            squats[^1].Asked.Load!.Value.Should().BeGreaterThan(Mass.Kg(50));
+        }
+    }
+
+    [Theory]
+    [MemberData(nameof(Days))]
+    public void Ottolines_press_is_missed_three_times_gets_ten_per_cent_lighter_and_climbs_again(int day)
+    {
+        var presses = Lived.Until(day).History("ottoline").Of("overhead-press").ToList();
+
+        var turn = presses.FindIndex(p => p.Asked.Why.Code == Reasons.ThirdMiss);
+
+        turn.Should().BeGreaterThan(3);
+        presses.Count(p => p.Asked.Why.Code == Reasons.ThirdMiss).Should().Be(1);
+        var stalled = presses[turn - 1].Asked.Load!.Value;
+        presses[(turn - 3)..turn].Should().OnlyContain(p => p.Asked.Load == stalled && p.Sets.Any(s => s.Set.Done < 6));
+        presses[turn].Asked.Load!.Value.Should().BeLessThanOrEqualTo(stalled * 0.9m);
+        presses[^1].Asked.Load!.Value.Should().BeGreaterThanOrEqualTo(stalled);
+    }
+
+    [Theory]
+    [MemberData(nameof(Days))]
+    public void A_week_away_brings_the_last_loads_again(int day)
+    {
+        var lived = Lived.Until(day);
+        var squats = lived.History("ottoline").Of("back-squat").ToList();
+
+        var back = squats.FindIndex(p => p.Asked.Why.Code == Reasons.ShortGap);
+
+        back.Should().BePositive();
+        Period.DaysBetween(squats[back - 1].Date, squats[back].Date).Should().BeInRange(8, 14);
+        squats[back].Asked.Load.Should().Be(squats[back - 1].Asked.Load);
+    }
+
+    [Theory]
+    [MemberData(nameof(Days))]
+    public void Each_small_mishap_comes_once(int day)
+    {
+        var sessions = Lived.Until(day).Of("ottoline");
+        var facts = sessions.SelectMany(s => s.Facts).ToList();
+
+        facts.OfType<ExerciseSwapped>().Should().ContainSingle().Which.Filled.Exercise.Should().Be("goblet-squat");
+        facts.OfType<FormTold>().Should().ContainSingle().Which.Slipped.Should().BeTrue();
+        facts.OfType<FactStruck>().Should().ContainSingle();
+        sessions.Where(s => s.LeftOut.Count > 0).Should().ContainSingle().Which.LeftOut.Should().Contain("core").And.NotContain("overhead-press");
+        facts.OfType<RestChanged>().Should().HaveCountGreaterThan(20, "no rest is quite the planned one");
+    }
+
+    [Theory]
+    [MemberData(nameof(Days))]
+    public void Skills_grow_in_totals_and_seconds(int day)
+    {
+        var lived = Lived.Until(day);
+        var skills = lived.Of("ottoline").Where(s => s.Head.Kind == DayKind.Skills).ToList();
+        var totals = skills.Select(s => s.Sets.Where(x => x.Set.Kind == SetKind.Share).Sum(x => x.Set.Done)).ToList();
+        var holds = lived.History("ottoline").Of("hollow-hold").ToList();
+
+        totals.Distinct().Should().Equal(30, 40, 50);
+        holds.Zip(holds.Skip(1)).Should().OnlyContain(h =>
+            h.Second.Asked.Targets[0] >= h.First.Asked.Targets[0] || h.Second.Asked.Why.Code == Reasons.LayOff);
+        (holds[0].Asked.Targets[0], holds[^1].Asked.Targets[0]).Should().Be((10, 30));
+    }
+
+    [Theory]
+    [MemberData(nameof(Days))]
+    public void Nothing_head_down_is_asked_of_ottoline(int day) => Lived.Until(day).Of("ottoline")
+        .SelectMany(s => s.Prescriptions).Should().NotContain(p => Lived.Catalogue[p.Exercise].Inverted);
+
+    [Theory]
+    [MemberData(nameof(Days))]
+    public void Bram_comes_back_after_three_weeks_to_lighter_loads(int day)
+    {
+        var lived = Lived.Until(day);
+        var last = lived.History("bram").Of("back-squat").Last();
+
+        var squat = lived.TodaysPlan("bram").Prescriptions[0];
+
+        Period.DaysBetween(last.Date, lived.Today).Should().BeInRange(21, 28);
+        squat.Why.Code.Should().Be(Reasons.LayOff);
+        squat.Load!.Value.Should().BeLessThanOrEqualTo(last.Asked.Load!.Value * 0.9m).And.BeGreaterThan(last.Asked.Load!.Value * 0.8m);
+        lived.WeighIns("bram").Should().OnlyContain(w => w.Weight.Unit == MassUnit.Pound);
+        lived.Of("bram").SelectMany(s => s.Sets).Where(s => s.Set.Load != null).Should().OnlyContain(s => s.Set.Load!.Value.Unit == MassUnit.Kilogram);
+    }
+}
