@@ -4,8 +4,8 @@ using LiteDB;
 namespace RackSide.Logbook.Documents;
 
 /// <summary>
-/// A CRC-32 inside each document over its own bytes. The engine's pages carry none: of 500 flipped bytes tried, 92 gave
-/// wrong values without an error, and this found all 92 (docs/durability.md).
+/// A CRC-32 inside each document over its own bytes. The engine's pages carry none, so that some flipped bytes come out
+/// as wrong values without an error (docs/durability.md).
 /// </summary>
 internal static class Checksums
 {

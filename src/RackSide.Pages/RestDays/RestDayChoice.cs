@@ -1,3 +1,4 @@
+using RackSide.Training.Body;
 using RackSide.Training.Measures;
 
 namespace RackSide.Pages.RestDays;

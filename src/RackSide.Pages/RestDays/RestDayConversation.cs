@@ -1,4 +1,5 @@
 using NodaTime;
+using RackSide.Training.Body;
 using RackSide.Training.Measures;
 
 namespace RackSide.Pages.RestDays;

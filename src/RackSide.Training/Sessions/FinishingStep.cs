@@ -1,4 +1,4 @@
-using System.Globalization;
+using RackSide.Training.Body;
 using RackSide.Training.History;
 
 namespace RackSide.Training.Sessions;
@@ -8,15 +8,15 @@ internal static class FinishingStep
 {
     public static Turn Step(Session s, Finishing p, SessionEvent e) => e switch
     {
-        DigitTyped d => Typed(s, p, d.Digit.ToString(CultureInfo.InvariantCulture)),
-        PointTyped when p.Typed.Length > 0 => Typed(s, p, "."),
+        DigitTyped d => Typed(s, p, (char)('0' + d.Digit)),
+        PointTyped when p.Typed.Length > 0 => Typed(s, p, '.'),
         BackAsked or UndoAsked when p.Typed.Length > 0 => s with { Phase = p with { Typed = "" } },
         Accepted when p.Typed.Length == 0 => Close(s),
         Accepted => WeighAndClose(s, p),
         _ => SessionSteps.Anywhere(s, e),
     };
 
-    private static Session Typed(Session s, Finishing p, string more) => s with { Phase = p with { Typed = BodyWeightEntry.Add(p.Typed, more) } };
+    private static Session Typed(Session s, Finishing p, char more) => s with { Phase = p with { Typed = BodyWeightEntry.Add(p.Typed, more) } };
 
     private static Turn WeighAndClose(Session s, Finishing p) => BodyWeightEntry.Read(p.Typed, s.Setting.Lifter.Unit) is { } weight
         ? Close(((Turn)s).Keep((id, at) => new BodyWeighed(id, at, weight)))

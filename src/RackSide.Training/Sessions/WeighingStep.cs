@@ -1,6 +1,5 @@
-using System.Globalization;
+using RackSide.Training.Body;
 using RackSide.Training.History;
-using RackSide.Training.Measures;
 
 namespace RackSide.Training.Sessions;
 
@@ -9,8 +8,8 @@ internal static class WeighingStep
 {
     public static Turn Step(Session s, Choosing p, SessionEvent e) => e switch
     {
-        DigitTyped d => s with { Phase = p with { Typed = BodyWeightEntry.Add(p.Typed, d.Digit.ToString(CultureInfo.InvariantCulture)) } },
-        PointTyped => s with { Phase = p with { Typed = BodyWeightEntry.Add(p.Typed, ".") } },
+        DigitTyped d => s with { Phase = p with { Typed = BodyWeightEntry.Add(p.Typed, (char)('0' + d.Digit)) } },
+        PointTyped => s with { Phase = p with { Typed = BodyWeightEntry.Add(p.Typed, '.') } },
         UndoAsked => s with { Phase = p with { Typed = "" } },
         Accepted when p.Typed.Length == 0 => s with { Phase = p.Under },
         Accepted => Write(s, p),

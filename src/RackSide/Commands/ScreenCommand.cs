@@ -38,6 +38,9 @@ internal static class ScreenCommand
             case ScreenEnd.NoTerminal or ScreenEnd.DumbTerminal:
                 around.Error.WriteLine(NoTerminal);
                 break;
+            case ScreenEnd.Failed when outcome.Fault is IOException or UnauthorizedAccessException:
+                around.Error.WriteLine($"rackside: {gym.Folders.Data}: {outcome.Fault.Message}; free some space or check the folder, then start again");
+                return ExitCode.InputOutput;
             case ScreenEnd.Failed:
                 around.Error.WriteLine(Sorry(outcome.Fault));
                 break;

@@ -107,7 +107,7 @@ internal sealed class ScriptedLifter : IDisposable
         screen => State(screen) is { Length: > 0 } state && state != before, $"something other than {before}", Limit);
 
     /// <summary>What distinguishes one thing to do from the next: the state word, and which set.</summary>
-    private static string State(string screen) => string.Join('|', new[] { " LIFT ", " REST ", " CHANGE OVER ", "READY", "GET SET", "down: write", "TARGET MET", "done, leave" }
+    private static string State(string screen) => string.Join('|', new[] { " LIFT ", " REST ", " CHANGE OVER ", "READY", "GET SET", "down: write", "TARGET MET", "done, leave", "ENTER again" }
         .Where(word => screen.Contains(word, StringComparison.Ordinal)))
         + Which(screen);
 

@@ -79,7 +79,7 @@ public static class RackPages
 
     private static TheRack Plank() => TheRack.Strength(Monday).To(i => i is HoldItem).RestOut();
 
-    private static WeekSummary Week(TheRack rack)
+    internal static WeekSummary Week(TheRack rack)
     {
         var plan = new Plan("Tollbooth plan", [TollboothDay.Strength, TollboothDay.Skills], new Dictionary<IsoDayOfWeek, string>
         {

@@ -1,5 +1,6 @@
 using NodaTime;
 using RackSide.Pages.RestDays;
+using RackSide.Training.Body;
 using RackSide.Training.Measures;
 
 namespace RackSide.Pages.Tests.RestDays;

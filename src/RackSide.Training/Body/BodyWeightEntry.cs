@@ -1,6 +1,6 @@
 using RackSide.Training.Measures;
 
-namespace RackSide.Pages.RestDays;
+namespace RackSide.Training.Body;
 
 /// <summary>Typing a body weight: what is plausible, and what is said where it is not.</summary>
 public static class BodyWeightEntry
@@ -10,6 +10,16 @@ public static class BodyWeightEntry
 
     /// <summary>The most that is taken for a body weight, kg.</summary>
     public const decimal Most = 350;
+
+    private const int MostCharacters = 6;
+
+    /// <summary>What is typed, with one more character where it can still become a number; else as it was.</summary>
+    /// <param name="typed">What is typed so far.</param>
+    /// <param name="more">A digit or the decimal mark.</param>
+    public static string Add(string typed, char more) =>
+        typed.Length >= MostCharacters || (more == '.' && typed.Contains('.', StringComparison.Ordinal)) ? typed
+        : typed.Length == 0 && more == '.' ? "0."
+        : typed + more;
 
     /// <summary>The body weight typed, or null where it is no number or not plausible.</summary>
     public static Mass? Read(string typed, MassUnit unit) =>
