@@ -22,7 +22,7 @@ internal sealed class HistoryText(Catalogue catalogue, ExerciseAsked asked, IRea
             "",
             .. PlainText.Wrap($"{done.Date.Short()} {done.Date.Year}{name}: {Outcome.Text(done)}"),
             .. PlainText.Wrap(string.Join("; ", Sets(done, exercise)), margin: 2),
-            .. PlainText.Wrap($"why then: {done.Asked.Why.Line} ({done.Asked.Why.Code})", margin: 2),
+            .. PlainText.Wrap($"why then ({done.Asked.Why.Code}): {done.Asked.Why.Line}", margin: 2),
         ];
     }
 

@@ -46,7 +46,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
             $"{exercise.Name,-36} {AskedText.Sets(asked),-10} {AskedText.Load(asked.Load, exercise)}".TrimEnd(),
             .. asked.Ramp.Count == 0 ? [] : PlainText.Wrap($"warm-up: {string.Join(", ", asked.Ramp.Select(r => $"{r.Load} x {r.Reps}"))}", margin: 2),
             .. details.Length == 0 ? [] : PlainText.Wrap(details, margin: 2),
-            .. PlainText.Wrap($"why: {asked.Why.Line} ({asked.Why.Code})", margin: 2),
+            .. PlainText.Wrap($"why ({asked.Why.Code}): {asked.Why.Line}", margin: 2),
         ];
     }
 
