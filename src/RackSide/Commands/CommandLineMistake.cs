@@ -34,7 +34,6 @@ internal static class CommandLineMistake
     private static string Other(ParseError error) => error.SymbolResult switch
     {
         OptionResult { Tokens.Count: 0, Option: { HelpName: { } value } option } => $"{option.Name} needs a value: {option.Name} {value}",
-        OptionResult { Option: Option<bool> option } => $"{option.Name} takes no value",
         OptionResult { Tokens.Count: > 1, Option: { HelpName: { } value } option } => $"{option.Name} is given more than once; write {option.Name} {value} once",
         CommandResult { Command.Subcommands: { Count: > 0 } subs, Command: var command } =>
             $"{command.Name} needs a command: {PlainText.Or([.. subs.Select(c => c.Name)])}; {See(command)}",

@@ -44,7 +44,7 @@ public class CommandTableTests(Tollbooth gym)
     [InlineData("today tomorrow", "\"tomorrow\" is one word too many; see rackside today --help")]
     [InlineData("today --lifter Bram", "--lifter: nobody here is called \"Bram\"; here train: Ottoline Marsh")]
     [InlineData("today --lifter first --lifter second", "--lifter is given more than once; write --lifter NAME once")]
-    [InlineData("today --json=maybe", "--json takes no value")]
+    [InlineData("today --json=maybe", "\"maybe\" is one word too many; see rackside today --help")]
     [InlineData("--data", "--data needs a value: --data DIR")]
     [InlineData("summary --week", "--week needs a value: --week 2026-W48")]
     [InlineData("summary --week soon", "--week: \"soon\" is not a week; write one such as 2026-W48")]

@@ -131,7 +131,7 @@ public class BrokenFileTests
         using var folder = new PassingFolder();
         var text = PlanFile.DefaultText.Replace("reps: 5\n", "reps: five\n", StringComparison.Ordinal).Replace("rest: 60 s", "rest: a while", StringComparison.Ordinal);
         var file = folder.File("plan.yaml", text);
-        var lines = text.Split('\n').Select((l, i) => (Text: l, Number: i + 1)).
+        var lines = text.Split('\n').Select((l, i) => (Text: l, Number: i + 1))
             .Where(l => l.Text.Trim() is "reps: five" or "rest: a while").ToList();
 
         var ran = CommandLine.In(folder.Path, "2026-11-02T18:00").RunWords("plan", "check", file);
