@@ -44,8 +44,8 @@ internal sealed class Findings(Folders folders, string? planFile, Surroundings a
         }
 
         var days = rules is null || rules.TrainingDays.Count == plan.Week.Count ? ""
-            : $"; gym.yaml has {rules.TrainingDays.Count} training days, so the plan's own are kept: {Days(plan.Week.Keys.Order())}";
-        return [new Finding(Plan, $"{planFile ?? "built in"}: \"{plan.Name}\", {plan.Week.Count} training days a week{days}")];
+            : $"; gym.yaml has {Count(rules.TrainingDays.Count, "training day")}, so the plan's own are kept: {Days(plan.Week.Keys.Order())}";
+        return [new Finding(Plan, $"{planFile ?? "built in"}: \"{plan.Name}\", {Count(plan.Week.Count, "training day")} a week{days}")];
     }
 
     private Finding OfLogbook()

@@ -1,5 +1,10 @@
+using NodaTime;
+using RackSide.Commands;
+using RackSide.Files;
 using RackSide.Logbook;
 using RackSide.Training.History;
+using RackSide.Training.Kit;
+using RackSide.Training.Measures;
 
 namespace RackSide.Tests.Commands;
 
@@ -34,7 +39,7 @@ public class CheckTests(Tollbooth gym)
     [Fact]
     public void A_logbook_open_elsewhere_is_a_trouble_among_the_rest()
     {
-        using var elsewhere = LiteLogbook.Open(gym.Folder, NodaTime.Instant.FromUtc(2026, 11, 11, 18, 0));
+        using var elsewhere = LiteLogbook.Open(gym.Folder, Instant.FromUtc(2026, 11, 11, 18, 0));
 
         var ran = gym.On(11).Run("check");
 
@@ -62,12 +67,45 @@ public class CheckTests(Tollbooth gym)
     }
 
     [Fact]
+    public void A_file_where_the_folder_should_be_is_a_trouble()
+    {
+        using var folder = new PassingFolder();
+        var file = folder.File("gym", "");
+
+        var ran = CommandLine.At(folder.Path, "2026-11-11T18:00").RunWords("check", "--data", file);
+
+        ran.Lines[0].Should().Be($"folder    trouble  {file} is a file; name a folder with --data");
+        ran.Code.Should().Be(73);
+    }
+
+    [Fact]
+    public void Training_days_that_do_not_fit_the_plan_are_told()
+    {
+        using var folder = new PassingFolder();
+        folder.File("gym.yaml", GymFile.Write(new HouseRules(KitDefaults.For(MassUnit.Kilogram), [IsoDayOfWeek.Tuesday], Sound: true)));
+
+        CommandLine.In(folder.Path, "2026-11-11T18:00").Run("check").Lines[2]
+            .Should().EndWith("gym.yaml has 1 training day, so the plan's own are kept: Monday, Wednesday, Friday");
+    }
+
+    [Fact]
+    public void The_size_of_a_terminal_is_told()
+    {
+        using var output = new StringWriter();
+        using var folder = new PassingFolder();
+
+        Entry.Run(["check", "--data", folder.Path], new Surroundings(_ => null, output, TextWriter.Null) { TerminalSize = () => (80, 24) });
+
+        output.ToString().TrimEnd().Should().EndWith("terminal  ok       TERM is not set, 80x24, colours on");
+    }
+
+    [Fact]
     public void What_opening_the_logbook_mended_is_told()
     {
         using var folder = new PassingFolder();
-        using (var begun = LiteLogbook.Open(folder.Path, NodaTime.Instant.FromUtc(2026, 11, 1, 18, 0)))
+        using (var begun = LiteLogbook.Open(folder.Path, Instant.FromUtc(2026, 11, 1, 18, 0)))
         {
-            begun.Keep(new Lifter("first", "Bram Okafor-Lind", RackSide.Training.Measures.MassUnit.Pound, NodaTime.Instant.FromUtc(2026, 11, 1, 18, 0)));
+            begun.Keep(new Lifter("first", "Bram Okafor-Lind", MassUnit.Pound, Instant.FromUtc(2026, 11, 1, 18, 0)));
         }
 
         folder.File("log.db", "spilled coffee");

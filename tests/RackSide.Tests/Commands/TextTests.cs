@@ -1,9 +1,17 @@
+using NodaTime;
+using RackSide.Logbook;
+using RackSide.Training.History;
+using RackSide.Training.Measures;
+using RackSide.Training.Plans;
+
 namespace RackSide.Tests.Commands;
 
 /// <summary>What the commands print, as a lifter reads it.</summary>
 [Collection(nameof(Tollbooth))]
 public class TextTests(Tollbooth gym)
 {
+    private static readonly Instant Monday = Instant.FromUtc(2026, 11, 2, 18, 0);
+
     [Fact]
     public void Today_says_what_and_why_and_what_to_have_at_hand()
     {
@@ -33,6 +41,32 @@ public class TextTests(Tollbooth gym)
             "Tue 10 Nov 2026: rest day, for Ottoline Marsh",
             "why: you trained yesterday: a rest day comes between",
             "next: Wed 11 Nov, Skills day");
+
+    [Fact]
+    public void A_session_left_open_is_told()
+    {
+        using var folder = new PassingFolder();
+        using (var logbook = LiteLogbook.Open(folder.Path, Monday))
+        {
+            logbook.Keep(new Lifter("first", "Bram Okafor-Lind", MassUnit.Pound, Monday));
+            logbook.Begin(new SessionHead
+            {
+                Id = logbook.NextId(),
+                Begun = Monday,
+                Date = new LocalDate(2026, 11, 2),
+                Zone = "Europe/London",
+                Lifter = "first",
+                Plan = "a plan",
+                DayKey = "strength-day",
+                DayName = "Strength day",
+                Kind = DayKind.Strength,
+                Prescriptions = [],
+            });
+        }
+
+        CommandLine.In(folder.Path, "2026-11-02T19:00").Run("today").Lines
+            .Should().Contain("A session begun on Mon 2 Nov is still open; rackside goes on with it.");
+    }
 
     [Fact]
     public void A_day_that_is_done_says_so() =>
