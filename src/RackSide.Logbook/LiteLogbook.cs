@@ -53,6 +53,11 @@ public sealed class LiteLogbook : ILogbook
         }
     }
 
+    /// <summary>Whether a folder holds a logbook or what is left of one. Looking makes nothing.</summary>
+    public static bool IsIn(string folder) =>
+        new[] { FileNames.Main, FileNames.Copy, FileNames.Journal }.Any(name => File.Exists(Path.Combine(folder, name)))
+        || new FileInfo(Path.Combine(folder, FileNames.WriteAhead)) is { Exists: true, Length: > 0 };
+
     /// <summary>Opens the logbook in a folder, or begins one; nobody else can open it until it is disposed.</summary>
     /// <param name="folder">The folder; created for its owner only where it is missing.</param>
     /// <param name="now">The time, which dates the name of a damaged file that is kept.</param>

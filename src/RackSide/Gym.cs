@@ -22,11 +22,12 @@ internal sealed class Gym : IDisposable
     private readonly Plan plan;
     private readonly IDisposable? closing;
 
-    private Gym(Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, LiteLogbook logbook, IDisposable? closing)
+    private Gym(
+        Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, LiteLogbook? logbook, IDisposable? closing)
     {
         this.closing = closing;
-        (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, clock, catalogue, plan, rules, logbook);
-        Report = logbook.Report.Sentence;
+        (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, clock, catalogue, plan, rules, logbook ?? (ILogbook)new NoLogbook());
+        Report = logbook?.Report.Sentence;
     }
 
     /// <summary>Where its files lie.</summary>
@@ -63,15 +64,24 @@ internal sealed class Gym : IDisposable
     /// <param name="folders">Where its files lie.</param>
     /// <param name="planFile">A coach's plan file, or null for the one that comes with the program.</param>
     /// <param name="clock">The clock.</param>
+    /// <param name="begin">Whether a logbook is begun where there is none; a command that only reads makes nothing on disk.</param>
     /// <param name="closing">Let go of when the gym has closed, or null.</param>
     /// <exception cref="Refusal">A file has mistakes, or the logbook cannot be opened.</exception>
-    public static Gym Open(Folders folders, string? planFile, IClock clock, IDisposable? closing = null)
+    public static Gym Open(Folders folders, string? planFile, IClock clock, bool begin = true, IDisposable? closing = null)
     {
         var catalogue = CatalogueFile.Read();
-        var plan = planFile is null ? PlanFile.Default(catalogue) : Good(PlanFile.ReadFrom(planFile, catalogue), ExitCode.Data);
-        var rules = File.Exists(folders.GymFile) ? Good(GymFile.ReadFrom(folders.GymFile), ExitCode.Config) : null;
-        return new Gym(folders, clock, catalogue, plan, rules, OpenLogbook(folders.Data, clock), closing);
+        var plan = planFile is null
+            ? PlanFile.Default(catalogue)
+            : Good(PlanFile.ReadFrom(planFile, catalogue), File.Exists(planFile) ? ExitCode.Data : ExitCode.NoInput);
+        var rules = RulesIn(folders);
+        var logbook = begin || LiteLogbook.IsIn(folders.Data) ? OpenLogbook(folders.Data, clock) : null;
+        return new Gym(folders, clock, catalogue, plan, rules, logbook, closing);
     }
+
+    /// <summary>The house rules in these folders; null before the first set-up.</summary>
+    /// <exception cref="Refusal">The file has mistakes.</exception>
+    public static HouseRules? RulesIn(Folders folders) =>
+        File.Exists(folders.GymFile) ? Good(GymFile.ReadFrom(folders.GymFile), ExitCode.Config) : null;
 
     /// <summary>Keeps the house rules of a set-up. Rules that were there before stay beside them, under another name.</summary>
     public void Keep(HouseRules rules)
@@ -91,6 +101,11 @@ internal sealed class Gym : IDisposable
     public Lifter? Lifter(string? name = null)
     {
         var lifters = Logbook.Lifters();
+        if (name is not null && lifters.Count == 0)
+        {
+            throw new Refusal(ExitCode.Usage, $"--lifter: nobody has joined yet, so there is no \"{name}\"; start rackside without it");
+        }
+
         return name is null ? lifters.FirstOrDefault()
             : lifters.FirstOrDefault(l => l.Key == name || string.Equals(l.Name, name, StringComparison.OrdinalIgnoreCase))
                 ?? (lifters.Where(l => string.Equals(l.Name.Split(' ')[0], name, StringComparison.OrdinalIgnoreCase)).ToList() is [var one] ? one : null)
@@ -132,7 +147,9 @@ internal sealed class Gym : IDisposable
     private static T Good<T>(Reading<T> reading, int code)
         where T : class => reading.Value ?? throw new Refusal(code, string.Join(Environment.NewLine, reading.Mistakes));
 
-    private static LiteLogbook OpenLogbook(string folder, IClock clock)
+    /// <summary>Opens the logbook of a folder, or begins one.</summary>
+    /// <exception cref="Refusal">It is open elsewhere, or cannot be opened.</exception>
+    internal static LiteLogbook OpenLogbook(string folder, IClock clock)
     {
         try
         {

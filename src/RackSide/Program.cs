@@ -1,4 +1,7 @@
 using RackSide;
 using RackSide.Commands;
 
-return Entry.Run(args, new Surroundings(Environment.GetEnvironmentVariable, Console.Out, Console.Error));
+return Entry.Run(args, new Surroundings(Environment.GetEnvironmentVariable, Console.Out, Console.Error)
+{
+    TerminalSize = () => Console.IsOutputRedirected ? null : (Console.WindowWidth, Console.WindowHeight),
+});

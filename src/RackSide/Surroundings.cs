@@ -4,4 +4,8 @@ namespace RackSide;
 /// <param name="Environment">Gives the value of a variable, or null.</param>
 /// <param name="Out">Data.</param>
 /// <param name="Error">Messages.</param>
-internal sealed record Surroundings(Func<string, string?> Environment, TextWriter Out, TextWriter Error);
+internal sealed record Surroundings(Func<string, string?> Environment, TextWriter Out, TextWriter Error)
+{
+    /// <summary>The size of the terminal that data goes to, asked for each time; null where data goes elsewhere.</summary>
+    public Func<(int Columns, int Rows)?> TerminalSize { get; init; } = () => null;
+}

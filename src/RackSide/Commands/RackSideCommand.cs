@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.CommandLine.Help;
 using RackSide.Demo;
 using RackSide.Places;
 using RackSide.Time;
@@ -8,6 +9,9 @@ namespace RackSide.Commands;
 /// <summary>The program's command line as a whole.</summary>
 internal sealed class RackSideCommand : RootCommand
 {
+    /// <summary>The name of <see cref="Verbose"/>.</summary>
+    public const string VerboseName = "--verbose";
+
     private readonly Surroundings around;
 
     /// <summary>The command with its options and sub-commands.</summary>
@@ -15,12 +19,13 @@ internal sealed class RackSideCommand : RootCommand
         : base("RackSide stands beside a squat rack and turns a full-body plan into the next right set.")
     {
         this.around = around;
-        Options.Add(Data);
-        Options.Add(PlanFile);
-        Options.Add(Who);
-        Options.Add(Demo);
-        Options.Add(NoColour);
-        Options.Add(Silent);
+        AddOptions();
+        Subcommands.Add(new TodayCommand(this, around));
+        Subcommands.Add(new SummaryCommand(this, around));
+        Subcommands.Add(new HistoryCommand(this, around));
+        Subcommands.Add(new PlatesCommand(this, around));
+        Subcommands.Add(new CheckCommand(this, around));
+        Subcommands.Add(new PlanCommand(around));
         SetAction(parsed => ScreenCommand.Run(this, around, parsed));
     }
 
@@ -42,9 +47,31 @@ internal sealed class RackSideCommand : RootCommand
     /// <summary>No bell.</summary>
     public Option<bool> Silent { get; } = new("--silent") { Description = "Never ring the bell." };
 
+    /// <summary>The details of a fault.</summary>
+    public Option<bool> Verbose { get; } = new(VerboseName) { Description = "Where something fails, show the details.", Recursive = true };
+
+    /// <summary>Where the files lie that the options name.</summary>
+    public Folders Places(ParseResult parsed) => Folders.Find(parsed.GetValue(Data), around.Environment);
+
     /// <summary>Opens the gym that the options name.</summary>
+    /// <param name="parsed">The command line.</param>
+    /// <param name="begin">Whether a logbook is begun where there is none.</param>
     /// <exception cref="Refusal">It cannot be opened.</exception>
-    public Gym Open(ParseResult parsed) => parsed.GetValue(Demo)
+    public Gym Open(ParseResult parsed, bool begin = true) => parsed.GetValue(Demo)
         ? DemoGym.Open(parsed.GetValue(Data), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment))
-        : Gym.Open(Folders.Find(parsed.GetValue(Data), around.Environment), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment));
+        : Gym.Open(Places(parsed), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment), begin);
+
+    private void AddOptions()
+    {
+        Options.Add(Data);
+        Options.Add(PlanFile);
+        Options.Add(Who);
+        Options.Add(Demo);
+        Options.Add(NoColour);
+        Options.Add(Silent);
+        Options.Add(Verbose);
+        Options.Remove(Options.OfType<HelpOption>().Single());
+        Options.Add(new HelpOption("--help", "-h") { Description = "Show examples and options.", Action = new ExamplesFirst() });
+        Options.OfType<VersionOption>().Single().Description = "Show the version.";
+    }
 }

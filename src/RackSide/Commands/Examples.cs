@@ -1,0 +1,26 @@
+using System.CommandLine;
+
+namespace RackSide.Commands;
+
+/// <summary>What the help begins with. Every line can be run as it stands; a test does.</summary>
+internal static class Examples
+{
+    private static readonly (string Line, string Does) Today = ("rackside today", "what today asks for, and why");
+    private static readonly (string Line, string Does) Week = ("rackside summary", "this week in a few lines");
+    private static readonly (string Line, string Does) Squat = ("rackside history squat", "every squat day, set by set");
+    private static readonly (string Line, string Does) Plates = ("rackside plates 62.5", "which plates go on each side");
+    private static readonly (string Line, string Does) Check = ("rackside check", "where the files are, and whether all is well");
+    private static readonly (string Line, string Does) Plan = ("rackside plan check my-plan.yaml", "every mistake in a plan, by line");
+
+    /// <summary>The examples of a command, the most wanted first.</summary>
+    public static IReadOnlyList<(string Line, string Does)> Of(Command command) => command switch
+    {
+        TodayCommand => [Today, ("rackside today --json", "the same for another program")],
+        SummaryCommand => [Week, ("rackside summary --week 2026-W48", "an earlier week"), ("rackside summary --json", "the same for another program")],
+        HistoryCommand => [Squat, ("rackside history bench press", "by name"), ("rackside history core --json", "for another program")],
+        PlatesCommand => [Plates, ("rackside plates 62,5", "the same"), ("rackside plates 135lb", "in pounds, with the plates of this gym")],
+        CheckCommand => [Check, ("rackside check --data .", "the files in another folder")],
+        PlanCommand or PlanCheckCommand => [Plan],
+        _ => [("rackside", "the full screen beside the rack"), Today, Week, Squat, Plates, Check],
+    };
+}

@@ -1,0 +1,67 @@
+using System.CommandLine;
+using System.Text.Json.Serialization.Metadata;
+using RackSide.Json;
+using RackSide.Training.History;
+
+namespace RackSide.Commands;
+
+/// <summary>A command that reads and prints, as text or as JSON, and makes nothing on disk.</summary>
+internal abstract class PrintingCommand : Command
+{
+    private readonly Option<bool> json = new("--json") { Description = "Print JSON instead of text." };
+
+    /// <summary>A command with its option for JSON.</summary>
+    protected PrintingCommand(string name, string description, RackSideCommand root, Surroundings around)
+        : base(name, description)
+    {
+        (Root, Around) = (root, around);
+        Options.Add(json);
+        SetAction(Run);
+    }
+
+    /// <summary>The program's command.</summary>
+    protected RackSideCommand Root { get; }
+
+    /// <summary>The streams.</summary>
+    protected Surroundings Around { get; }
+
+    /// <summary>Does it.</summary>
+    /// <returns>The exit code.</returns>
+    protected abstract int Run(ParseResult parsed);
+
+    /// <summary>Prints what was found, one way or the other.</summary>
+    protected int Print<T>(ParseResult parsed, IEnumerable<string> text, Func<T> data, JsonTypeInfo<T> type)
+    {
+        if (parsed.GetValue(json))
+        {
+            JsonOutput.Write(Around.Out, data(), type);
+        }
+        else
+        {
+            Around.Out.Print(text);
+        }
+
+        return ExitCode.Ok;
+    }
+
+    /// <summary>Opens the gym to read, and says what opening the logbook had to tell.</summary>
+    protected Gym Open(ParseResult parsed)
+    {
+        var gym = Root.Open(parsed, begin: false);
+        Around.Error.Print(gym.Report is { } report ? PlainText.Wrap($"rackside: {report}") : []);
+        return gym;
+    }
+
+    /// <summary>Who is asked about. Where nobody has joined a newcomer without a name stands in, who is kept from head-down work.</summary>
+    protected Lifter Who(Gym gym, ParseResult parsed) =>
+        gym.Lifter(parsed.GetValue(Root.Who)) ?? new Lifter("", "", gym.Kit.Unit, gym.Clock.GetCurrentInstant(), AvoidInverted: true);
+
+    /// <summary>Says so where nobody has joined.</summary>
+    protected void TellNewcomer(Lifter lifter, string instead = "")
+    {
+        if (lifter.Name.Length == 0)
+        {
+            Around.Error.Print(PlainText.Wrap($"rackside: nobody has joined yet; start rackside to set up. {instead}".TrimEnd()));
+        }
+    }
+}

@@ -1,0 +1,81 @@
+using RackSide.Training.Exercises;
+using RackSide.Training.History;
+using RackSide.Training.Plans;
+
+namespace RackSide.Json;
+
+/// <summary>An exercise.</summary>
+/// <param name="Id">The name files use.</param>
+/// <param name="Name">The name people read.</param>
+internal sealed record ExerciseJson(string Id, string Name)
+{
+    /// <summary>The exercise of an id; one the catalogue no longer has is named by its id.</summary>
+    public static ExerciseJson Of(Catalogue catalogue, string id) => new(id, catalogue.Find(id)?.Name ?? id);
+}
+
+/// <summary>A why-line with its code.</summary>
+/// <param name="Code">Which rule spoke.</param>
+/// <param name="Line">The sentence.</param>
+internal sealed record ReasonJson(string Code, string Line)
+{
+    /// <summary>That reason.</summary>
+    public static ReasonJson Of(Reason why) => new(why.Code, why.Line);
+}
+
+/// <summary>A warm-up set.</summary>
+/// <param name="Load">The load.</param>
+/// <param name="Reps">The reps.</param>
+internal sealed record WarmUpJson(MassJson Load, int Reps);
+
+/// <summary>What a slot asks for.</summary>
+internal sealed record PrescriptionJson
+{
+    /// <summary>The slot's key.</summary>
+    public required string Slot { get; init; }
+
+    /// <summary>The exercise.</summary>
+    public required ExerciseJson Exercise { get; init; }
+
+    /// <summary>Sets and reps as the plan has them.</summary>
+    public required string Scheme { get; init; }
+
+    /// <summary>What the targets count: <c>reps</c> or <c>seconds</c>.</summary>
+    public required string Counts { get; init; }
+
+    /// <summary>The targets, one a set.</summary>
+    public required IReadOnlyList<int> Targets { get; init; }
+
+    /// <summary>The load, or null.</summary>
+    public required MassJson? Load { get; init; }
+
+    /// <summary>The warm-up sets.</summary>
+    public required IReadOnlyList<WarmUpJson> WarmUp { get; init; }
+
+    /// <summary>The rest after a working set.</summary>
+    public required double RestSeconds { get; init; }
+
+    /// <summary>The group it is done in turn with, or null.</summary>
+    public required string? Group { get; init; }
+
+    /// <summary>The time to change over within the group.</summary>
+    public required double ChangeOverSeconds { get; init; }
+
+    /// <summary>Why.</summary>
+    public required ReasonJson Why { get; init; }
+
+    /// <summary>That prescription.</summary>
+    public static PrescriptionJson Of(Catalogue catalogue, Prescription asked) => new()
+    {
+        Slot = asked.Slot,
+        Exercise = ExerciseJson.Of(catalogue, asked.Exercise),
+        Scheme = asked.Scheme.Text,
+        Counts = asked.Scheme is Training.Plans.Scheme.Hold ? "seconds" : "reps",
+        Targets = asked.Targets,
+        Load = MassJson.Of(asked.Load),
+        WarmUp = [.. asked.Ramp.Select(r => new WarmUpJson(MassJson.Of(r.Load), r.Reps))],
+        RestSeconds = asked.Rest.TotalSeconds,
+        Group = asked.Group,
+        ChangeOverSeconds = asked.Group is null ? 0 : asked.ChangeOver.TotalSeconds,
+        Why = ReasonJson.Of(asked.Why),
+    };
+}

@@ -1,0 +1,104 @@
+using RackSide.Commands;
+using RackSide.Training.History;
+using RackSide.Training.Schedule;
+using RackSide.Training.Summary;
+
+namespace RackSide.Json;
+
+/// <summary>A lift of the week.</summary>
+internal sealed record LiftJson(
+    string Slot, ExerciseJson Exercise, MassJson? Began, MassJson? Now, MassJson Next, string Word, int MissesInARow);
+
+/// <summary>A total of the week.</summary>
+internal sealed record TotalJson(string Name, int Done, int Asked);
+
+/// <summary>Body weight of the week.</summary>
+internal sealed record BodyWeightJson(MassJson Mean, MassJson? Change, MassJson MostGain);
+
+/// <summary>What <c>rackside summary --json</c> prints for a week without a summary.</summary>
+internal sealed record NoWeekJson(string? Lifter, string Week, string Note)
+{
+    /// <summary>The version of this shape.</summary>
+    public int Schema { get; } = JsonOutput.Schema;
+
+    /// <summary>That week and why there is none.</summary>
+    public static NoWeekJson Of(Lifter lifter, IsoWeek week, string note) =>
+        new(lifter.Name.Length > 0 ? lifter.Name : null, WeekEntry.Text(week), note);
+}
+
+/// <summary>What <c>rackside summary --json</c> prints.</summary>
+internal sealed record SummaryJson
+{
+    /// <summary>The version of this shape.</summary>
+    public int Schema { get; } = JsonOutput.Schema;
+
+    /// <summary>Whose week; null where nobody has joined.</summary>
+    public required string? Lifter { get; init; }
+
+    /// <summary>The ISO week.</summary>
+    public required string Week { get; init; }
+
+    /// <summary>Its Monday.</summary>
+    public required string From { get; init; }
+
+    /// <summary>Its Sunday.</summary>
+    public required string To { get; init; }
+
+    /// <summary>The training days done.</summary>
+    public required IReadOnlyList<DatedDayJson> Done { get; init; }
+
+    /// <summary>How many the plan has in a week.</summary>
+    public required int Planned { get; init; }
+
+    /// <summary>The loaded lifts.</summary>
+    public required IReadOnlyList<LiftJson> Lifts { get; init; }
+
+    /// <summary>Working sets and holds that met their target.</summary>
+    public required int SetsOnTarget { get; init; }
+
+    /// <summary>Working sets and holds done.</summary>
+    public required int Sets { get; init; }
+
+    /// <summary>Seconds held.</summary>
+    public required int HoldSeconds { get; init; }
+
+    /// <summary>Totals.</summary>
+    public required IReadOnlyList<TotalJson> Totals { get; init; }
+
+    /// <summary>Body weight, or null.</summary>
+    public required BodyWeightJson? BodyWeight { get; init; }
+
+    /// <summary>At most two sentences.</summary>
+    public required IReadOnlyList<string> Conclusions { get; init; }
+
+    /// <summary>The next training day.</summary>
+    public required DatedDayJson Next { get; init; }
+
+    /// <summary>That week.</summary>
+    public static SummaryJson Of(Lifter lifter, WeekSummary week) => new()
+    {
+        Lifter = lifter.Name.Length > 0 ? lifter.Name : null,
+        Week = WeekEntry.Text(week.Week),
+        From = DatedDayJson.Iso(week.Week.Monday),
+        To = DatedDayJson.Iso(week.Week.Sunday),
+        Done = [.. week.Done.Select(d => DatedDayJson.Of(d.Date, d.Name))],
+        Planned = week.Planned,
+        Lifts = [.. week.Lifts.Select(Lift)],
+        SetsOnTarget = week.Work.SetsOnTarget,
+        Sets = week.Work.Sets,
+        HoldSeconds = week.Work.HoldSeconds,
+        Totals = [.. week.Work.Totals.Select(t => new TotalJson(t.Name, t.Done, t.Asked))],
+        BodyWeight = week.Body is { } body ? new(MassJson.Of(body.Mean), MassJson.Of(body.Change), MassJson.Of(body.Cap)) : null,
+        Conclusions = week.Conclusions,
+        Next = DatedDayJson.Of(week.Next, week.NextDay.Name),
+    };
+
+    private static LiftJson Lift(LiftLine line) => new(
+        line.Slot,
+        new ExerciseJson(line.Exercise, line.Name),
+        MassJson.Of(line.Began),
+        MassJson.Of(line.Now),
+        MassJson.Of(line.Next),
+        line.Word,
+        line.Misses);
+}
