@@ -36,6 +36,14 @@ public static class ScreenHost
         return RefuseOrShow(conversation, clock, options);
     }
 
+    /// <summary>Why nothing could be shown here, before anything is opened for it; null where it can.</summary>
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    public static ScreenEnd? Refusal(ScreenOptions options)
+    {
+        Environment.SetEnvironmentVariable("TUI_CONFIG", null);
+        return TerminalCheck.Refusal(options, TerminalCheck.Attached());
+    }
+
     /// <summary>Shows a conversation in an application that is already set up.</summary>
     internal static ScreenEnd Show(IApplication app, ScreenLoop loop)
     {

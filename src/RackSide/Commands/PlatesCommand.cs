@@ -28,7 +28,7 @@ internal sealed class PlatesCommand : PrintingCommand
     protected override int Run(ParseResult parsed)
     {
         var entry = LoadEntry.Parse(string.Join(' ', parsed.GetValue(weight)!));
-        var kit = Gym.RulesIn(Root.Places(parsed))?.Kit;
+        var kit = Root.Rules(parsed)?.Kit;
         if (kit is null)
         {
             Around.Error.WriteLine("rackside: no kit is set up yet; this is with a default kit");

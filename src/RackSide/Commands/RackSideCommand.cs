@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using RackSide.Demo;
+using RackSide.Files;
 using RackSide.Places;
 using RackSide.Time;
 
@@ -60,6 +61,12 @@ internal sealed class RackSideCommand : RootCommand
     public Gym Open(ParseResult parsed, bool begin = true) => parsed.GetValue(Demo)
         ? DemoGym.Open(parsed.GetValue(Data), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment))
         : Gym.Open(Places(parsed), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment), begin);
+
+    /// <summary>The house rules of the gym that the options name, without opening it; null before its first set-up.</summary>
+    /// <exception cref="Refusal">Their file has mistakes.</exception>
+    public HouseRules? Rules(ParseResult parsed) => parsed.GetValue(Demo)
+        ? Tollbooth.Rules(SystemTime.Start(around.Environment).GetCurrentInstant().InZone(SystemTime.Zone()).Date)
+        : Gym.RulesIn(Places(parsed));
 
     private void AddOptions()
     {

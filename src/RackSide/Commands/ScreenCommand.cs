@@ -8,36 +8,39 @@ namespace RackSide.Commands;
 internal static class ScreenCommand
 {
     private const string NoTerminal =
-        "rackside: this is not a terminal that can show a full screen; try rackside today or rackside summary, or run it in a terminal";
+        "this is not a terminal that can show a full screen; try rackside today or rackside summary, or run it in a terminal";
 
-    /// <summary>Runs the screen until it ends.</summary>
+    /// <summary>Runs the screen until it ends. Nothing is opened, or begun, where no screen can be shown.</summary>
     public static int Run(RackSideCommand command, Surroundings around, ParseResult parsed)
     {
+        var options = ScreenOptions.From(around.Environment, parsed.GetValue(command.NoColour), parsed.GetValue(command.Silent));
+        if (ScreenHost.Refusal(options) is not null)
+        {
+            throw new Refusal(ExitCode.Usage, NoTerminal);
+        }
+
         using var gym = command.Open(parsed);
         using var visit = new RackVisit(gym, parsed.GetValue(command.Who));
-        var outcome = ScreenHost.Run(visit, gym.Clock, Options(command, around, parsed, gym, visit));
+        var outcome = ScreenHost.Run(visit, gym.Clock, options with
+        {
+            Sound = options.Sound && gym.Rules is not { Sound: false },
+            Hangup = () => Leave(gym, visit),
+            Crashed = fault => around.Error.WriteLine(Sorry(fault)),
+        });
         return Close(around, gym, visit, outcome);
     }
 
-    private static ScreenOptions Options(RackSideCommand command, Surroundings around, ParseResult parsed, Gym gym, RackVisit visit) =>
-        ScreenOptions.From(around.Environment, parsed.GetValue(command.NoColour), parsed.GetValue(command.Silent) || gym.Rules is { Sound: false }) with
-        {
-            Hangup = () =>
-            {
-                visit.Dispose();
-                gym.Dispose();
-            },
-            Crashed = fault => around.Error.WriteLine(Sorry(fault)),
-        };
+    private static void Leave(Gym gym, RackVisit visit)
+    {
+        visit.Dispose();
+        gym.Dispose();
+    }
 
     private static int Close(Surroundings around, Gym gym, RackVisit visit, ScreenOutcome outcome)
     {
         visit.Dispose();
         switch (outcome.End)
         {
-            case ScreenEnd.NoTerminal or ScreenEnd.DumbTerminal:
-                around.Error.WriteLine(NoTerminal);
-                break;
             case ScreenEnd.Failed when outcome.Fault is IOException or UnauthorizedAccessException:
                 around.Error.WriteLine($"rackside: {gym.Folders.Data}: {outcome.Fault.Message}; free some space or check the folder, then start again");
                 return ExitCode.InputOutput;
