@@ -26,7 +26,9 @@ internal static class DemoGym
         {
             var places = new Folders(temporary.Path, temporary.Path, "--demo");
             Fill(places, clock.GetCurrentInstant(), SystemTime.Zone());
-            return Gym.Open(places, planFile, clock, closing: temporary);
+            var gym = Gym.Open(places, planFile, clock, closing: temporary);
+            temporary.LeaveSignals();
+            return gym;
         }
         catch
         {

@@ -1,15 +1,19 @@
+using System.Runtime.InteropServices;
+
 namespace RackSide.Demo;
 
 /// <summary>
 /// A folder that only its owner may enter and that is gone with the program: when it is let go of, or else when the process
-/// ends in order, as it does after SIGTERM. Where it cannot be removed, nobody is told, because nobody misses anything.
+/// exits or a signal ends it. Where it cannot be removed, nobody is told, because nobody misses anything.
 /// </summary>
 internal sealed class TemporaryFolder : IDisposable
 {
-    /// <summary>How its name begins, beneath the system's folder for such things.</summary>
-    public const string NameBegins = "rackside-demo-";
+    private const string NameBegins = "rackside-demo-";
+    private static readonly PosixSignal[] Ends = [PosixSignal.SIGINT, PosixSignal.SIGTERM, PosixSignal.SIGHUP];
 
-    /// <summary>Makes one.</summary>
+    private IReadOnlyList<PosixSignalRegistration> signals;
+
+    /// <summary>Makes one. Until <see cref="LeaveSignals"/> a signal takes it along too: the runtime ends the process without a word to anybody.</summary>
     /// <exception cref="Refusal">There is no room for it.</exception>
     public TemporaryFolder()
     {
@@ -23,14 +27,27 @@ internal sealed class TemporaryFolder : IDisposable
         }
 
         AppDomain.CurrentDomain.ProcessExit += Remove;
+        signals = [.. Ends.Select(s => PosixSignalRegistration.Create(s, _ => Remove(null, EventArgs.Empty)))];
     }
 
     /// <summary>Where it is.</summary>
     public string Path { get; }
 
+    /// <summary>Leaves signals to the screen, which ends in order and closes the logbook first.</summary>
+    public void LeaveSignals()
+    {
+        foreach (var signal in signals)
+        {
+            signal.Dispose();
+        }
+
+        signals = [];
+    }
+
     /// <summary>Removes it with all that is in it.</summary>
     public void Dispose()
     {
+        LeaveSignals();
         AppDomain.CurrentDomain.ProcessExit -= Remove;
         Remove(null, EventArgs.Empty);
     }
