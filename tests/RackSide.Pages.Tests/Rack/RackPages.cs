@@ -83,7 +83,9 @@ public static class RackPages
     {
         var plan = new Plan("Tollbooth plan", [TollboothDay.Strength, TollboothDay.Skills], new Dictionary<IsoDayOfWeek, string>
         {
-            [IsoDayOfWeek.Monday] = "strength-day", [IsoDayOfWeek.Wednesday] = "skills-day", [IsoDayOfWeek.Friday] = "strength-day",
+            [IsoDayOfWeek.Monday] = "strength-day",
+            [IsoDayOfWeek.Wednesday] = "skills-day",
+            [IsoDayOfWeek.Friday] = "strength-day",
         });
         return WeekSummary.For(plan, TollboothDay.Catalogue, TollboothDay.Kit, TollboothDay.Ottoline, new TrainingHistory([Monday, rack.Session.Record]), [], TollboothDay.Wednesday);
     }

@@ -55,7 +55,18 @@ public class FreshHomeTests
     {
         using var home = new PassingFolder();
 
-        var today = CommandLine.At(home.Path, "2026-11-04T18:00").Run("today");
+        var plan = home.File("plan.yaml", """
+            name: Wall practice
+            week: { wednesday: skills-day }
+            days:
+              skills-day:
+                name: Skills day
+                kind: skills
+                slots:
+                  - { key: wall, motion: vertical_push, exercises: [wall-handstand-hold, standing-wall-reach], sets: 3, hold: 10-60 s, rest: 90 s }
+            """);
+
+        var today = CommandLine.At(home.Path, "2026-11-04T18:00").RunWords("today", "--plan", plan);
 
         today.Lines[0].Should().Contain("Skills day");
         today.Out.Should().NotContain("handstand").And.Contain("Standing overhead reach at the wall");

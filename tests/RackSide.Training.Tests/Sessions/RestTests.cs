@@ -1,5 +1,5 @@
-using RackSide.Tollbooth;
 using NodaTime;
+using RackSide.Tollbooth;
 using RackSide.Training.History;
 using RackSide.Training.Sessions;
 

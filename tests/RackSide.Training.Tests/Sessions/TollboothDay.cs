@@ -81,12 +81,21 @@ internal static class TollboothDay
     public static SessionRecord SquatOnMonday(decimal kg, params int[] reps)
     {
         var squat = Planner.Prescribe(Strength.Slots[0], Catalogue["back-squat"], Kit, TrainingHistory.Empty, Wednesday.PlusDays(-2))
-            with { Load = Mass.Kg(kg) };
+            with
+        { Load = Mass.Kg(kg) };
         var at = Evening - Duration.FromDays(2);
         var head = new SessionHead
         {
-            Id = new FactId("rack", 1), Begun = at, Date = Wednesday.PlusDays(-2), Zone = "Europe/London", Lifter = Ottoline.Key,
-            Plan = "Tollbooth plan", DayKey = Strength.Key, DayName = Strength.Name, Kind = DayKind.Strength, Prescriptions = [squat],
+            Id = new FactId("rack", 1),
+            Begun = at,
+            Date = Wednesday.PlusDays(-2),
+            Zone = "Europe/London",
+            Lifter = Ottoline.Key,
+            Plan = "Tollbooth plan",
+            DayKey = Strength.Key,
+            DayName = Strength.Name,
+            Kind = DayKind.Strength,
+            Prescriptions = [squat],
         };
         var sets = reps.Select((r, i) => (Fact)new SetDone(
             new FactId("rack", 2 + i), at + Duration.FromMinutes(i), "squat", "back-squat", SetKind.Working, i + 1, 5, r, Mass.Kg(kg)));
@@ -105,12 +114,22 @@ internal static class TollboothDay
 
     private static Exercise Exercise(string id, string name, Motion motion, LoadType load) => new()
     {
-        Id = id, Name = name, ShortName = id.Replace('-', ' '), Motion = motion, LoadType = load,
+        Id = id,
+        Name = name,
+        ShortName = id.Replace('-', ' '),
+        Motion = motion,
+        LoadType = load,
         Cues = new CueCard("whole foot planted, brace", "sit between the hips, knees out", "chest and hips rise together", "heels lift: less depth, slower", "sharp pain in knee or back"),
     };
 
     private static Slot Slot(string key, Motion motion, string exercise, Scheme scheme, int rest, ProgressKind rule, RampKind ramp) => new()
     {
-        Key = key, Motion = motion, Exercises = [exercise], Scheme = scheme, Rest = Duration.FromSeconds(rest), Progress = new ProgressRule(rule), Ramp = ramp,
+        Key = key,
+        Motion = motion,
+        Exercises = [exercise],
+        Scheme = scheme,
+        Rest = Duration.FromSeconds(rest),
+        Progress = new ProgressRule(rule),
+        Ramp = ramp,
     };
 }

@@ -1,6 +1,6 @@
-using RackSide.Tollbooth;
 using CsCheck;
 using NodaTime;
+using RackSide.Tollbooth;
 using RackSide.Training.History;
 using RackSide.Training.Sessions;
 

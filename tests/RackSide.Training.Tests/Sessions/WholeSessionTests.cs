@@ -1,6 +1,6 @@
-using RackSide.Tollbooth;
 using System.Reflection;
 using NodaTime;
+using RackSide.Tollbooth;
 using RackSide.Training.History;
 using RackSide.Training.Sessions;
 
