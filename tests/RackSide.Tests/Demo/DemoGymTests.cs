@@ -62,7 +62,7 @@ public class DemoGymTests
     {
         using var said = new StringWriter();
 
-        var code = Entry.Run(["--demo", "--data", "here"], new Surroundings(_ => null, TextWriter.Null, said));
+        var code = Entry.Run(["today", "--demo", "--data", "here"], new Surroundings(_ => null, TextWriter.Null, said));
 
         code.Should().Be(ExitCode.Usage);
         said.ToString().Should().StartWith("rackside: --demo keeps nothing").And.NotContain("   at ");
