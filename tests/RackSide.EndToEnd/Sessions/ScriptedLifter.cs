@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using RackSide.EndToEnd.Driving;
 
 namespace RackSide.EndToEnd.Sessions;
@@ -8,7 +9,7 @@ namespace RackSide.EndToEnd.Sessions;
 /// faster by the documented test hook, so that two minutes of rest pass while this looks a few times; nothing here waits
 /// for a length of time.
 /// </summary>
-internal sealed class ScriptedLifter : IDisposable
+internal sealed partial class ScriptedLifter : IDisposable
 {
     private static readonly TimeSpan Limit = TimeSpan.FromSeconds(30);
 
@@ -64,6 +65,7 @@ internal sealed class ScriptedLifter : IDisposable
         Press("KPEnter");
         await Sees("all of them are");
         Press("KP+");
+        await Screen.WaitFor(screen => !screen.Contains("all of them are", StringComparison.Ordinal), "the first set", Limit);
     }
 
     /// <summary>Does what the screen asks until it asks for something this text is in.</summary>
@@ -107,11 +109,13 @@ internal sealed class ScriptedLifter : IDisposable
         screen => State(screen) is { Length: > 0 } state && state != before, $"something other than {before}", Limit);
 
     /// <summary>What distinguishes one thing to do from the next: the state word, and which set.</summary>
-    private static string State(string screen) => string.Join('|', new[] { " LIFT ", " REST ", " CHANGE OVER ", "READY", "GET SET", "down: write", "TARGET MET", "done, leave", "ENTER again" }
+    private static string State(string screen) => string.Join('|', new[] { " LIFT ", " REST ", " CHANGE OVER ", "READY", "GET SET", "down: write", "TARGET MET", "done, leave", "ENTER again", "just turned" }
         .Where(word => screen.Contains(word, StringComparison.Ordinal)))
         + Which(screen);
 
-    private static string Which(string screen) =>
-        string.Join('/', screen.Split('\n').Where(l => l.Contains(" of ", StringComparison.Ordinal)
-            || l.Contains(" written: ", StringComparison.Ordinal)).Select(l => l.Trim()));
+    /// <summary>Only what names a set, so that no other line is taken for something new to do.</summary>
+    private static string Which(string screen) => string.Join('/', Sets().Matches(screen).Select(found => found.Value));
+
+    [GeneratedRegex(@"(set|warm-up|round|hold) \d+ (of \d+|written: .*)")]
+    private static partial Regex Sets();
 }
