@@ -29,7 +29,7 @@ internal static class FinishPage
     [
         new("ENTER", p.Typed.Length > 0 ? $"write {p.Typed}, leave" : "done, leave"),
         new("0-9 .", "type body weight"),
-        Hint.Menu,
-        p.Typed.Length > 0 ? new("Esc", "clear") : Hint.Undo(s),
+        p.Typed.Length > 0 ? new(KeyTable.Pad(Verb.Menu), "clear") : Hint.Menu,
+        Hint.Undo(s),
     ];
 }

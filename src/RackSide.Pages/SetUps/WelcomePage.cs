@@ -13,7 +13,7 @@ internal static class WelcomePage
     {
         Place = SetUpHints.Place(state),
         MovedOn = state.Line,
-        Hints = [new("ENTER", "read, go on"), new("? *", "stop signs"), new("q", "leave")],
+        Hints = [new("ENTER", "read, go on"), new("! *", "stop signs"), new("q", "leave")],
     };
 
     // The pad has no question mark, so its star opens the stop signs from the page that names them.

@@ -8,11 +8,22 @@ namespace RackSide.Training.Planning;
 /// <summary>
 /// How long a training day takes. Common practice, no source: 40 s for a working set, 45 s for a warm-up set with its
 /// plates, a hold its seconds, 6 s a rep of a total (half of them breath), a tick its minutes or one. One-sided work takes
-/// twice as long. A rest follows every set, or every round of a group; the last one of an exercise is the way to the next.
+/// twice as long. A rest follows every set, or every round of a group, and every ramp; the last one of an exercise is the
+/// way to the next.
 /// </summary>
 public static class TimeEstimate
 {
-    private const int WorkingSetSeconds = 40, WarmUpSetSeconds = 45, TotalRepSeconds = 6;
+    /// <summary>A working set.</summary>
+    public static Duration WorkingSet { get; } = Duration.FromSeconds(40);
+
+    /// <summary>A warm-up set with its plates.</summary>
+    public static Duration WarmUpSet { get; } = Duration.FromSeconds(45);
+
+    /// <summary>A rep of a total, the breath between its sets included.</summary>
+    public static Duration RepOfTotal { get; } = Duration.FromSeconds(6);
+
+    /// <summary>Something to tick, of so many minutes; those without a guide take one.</summary>
+    public static Duration Tick(int minutes) => Duration.FromMinutes(Math.Max(minutes, 1));
 
     /// <summary>The time of these prescriptions done in order.</summary>
     public static Duration Of(IReadOnlyList<Prescription> prescriptions, Catalogue catalogue) =>
@@ -50,11 +61,11 @@ public static class TimeEstimate
         var sides = catalogue.Find(p.Exercise)?.OneSided == true ? 2 : 1;
         var working = p.Scheme switch
         {
-            Scheme.Hold => p.Targets.Sum(),
-            Scheme.Total => p.Targets.Sum() * TotalRepSeconds,
-            Scheme.Tick t => Math.Max(t.Minutes, 1) * 60,
-            _ => p.Targets.Count * WorkingSetSeconds,
+            Scheme.Hold => Duration.FromSeconds(p.Targets.Sum()),
+            Scheme.Total => p.Targets.Sum() * RepOfTotal,
+            Scheme.Tick t => Tick(t.Minutes),
+            _ => p.Targets.Count * WorkingSet,
         };
-        return Duration.FromSeconds((working * sides) + (p.Ramp.Count * WarmUpSetSeconds));
+        return (working * sides) + (p.Ramp.Count * WarmUpSet) + RampRest.Of(p);
     }
 }

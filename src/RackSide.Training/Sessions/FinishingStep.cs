@@ -10,7 +10,7 @@ internal static class FinishingStep
     {
         DigitTyped d => Typed(s, p, (char)('0' + d.Digit)),
         PointTyped when p.Typed.Length > 0 => Typed(s, p, '.'),
-        BackAsked or UndoAsked when p.Typed.Length > 0 => s with { Phase = p with { Typed = "" } },
+        BackAsked or MenuAsked or UndoAsked when p.Typed.Length > 0 => s with { Phase = p with { Typed = "" } },
         Accepted when p.Typed.Length == 0 => Close(s),
         Accepted => WeighAndClose(s, p),
         _ => SessionSteps.Anywhere(s, e),

@@ -1,13 +1,11 @@
 using NodaTime;
+using RackSide.Training.Planning;
 
 namespace RackSide.Training.Sessions;
 
-/// <summary>About how long the rest of a session takes. Common practice, no source; a lifter's own pace comes later.</summary>
+/// <summary>About how long the rest of a session takes, by the same measure as the day's estimate.</summary>
 public static class Pace
 {
-    private static readonly Duration Set = Duration.FromSeconds(40);
-    private static readonly Duration RampSet = Duration.FromSeconds(45);
-
     /// <summary>The time for all items that are not past, with the rests between them.</summary>
     public static Duration Left(Place place)
     {
@@ -18,17 +16,14 @@ public static class Pace
 
     private static Duration Of(Place place, AgendaItem item) => item switch
     {
-        RampItem => RampSet,
-        WorkItem => Set,
-        HoldItem hold => Duration.FromSeconds(hold.Target + 10),
-        TotalItem total => SharesLeft(place, total) * Set + ((SharesLeft(place, total) - 1) * total.Asked.Rest),
-        TickItem tick => Duration.FromMinutes(tick.Minutes),
-        _ => Duration.FromSeconds(10),
+        RampItem => TimeEstimate.WarmUpSet,
+        WorkItem => TimeEstimate.WorkingSet,
+        HoldItem hold => Duration.FromSeconds(hold.Target),
+        TotalItem total => (total.Total - place.Counted(total.Slot)) * TimeEstimate.RepOfTotal,
+        TickItem tick => TimeEstimate.Tick(tick.Minutes),
+        _ => Duration.Zero,
     };
 
-    private static int SharesLeft(Place place, TotalItem total) =>
-        Math.Max(1, (total.Total - place.Counted(total.Slot) + SetInHand.FirstShare - 1) / SetInHand.FirstShare);
-
     private static Duration RestAfter(AgendaItem item, AgendaItem? next) =>
-        item is SetItem or TotalItem ? Rests.Between((SlotItem)item, next) : Duration.Zero;
+        item is SetItem set ? Rests.Between(set, next) : Duration.Zero;
 }

@@ -1,18 +1,15 @@
 using NodaTime;
 using RackSide.Training.History;
+using RackSide.Training.Planning;
 
 namespace RackSide.Training.Sessions;
 
 /// <summary>How long the rest after a set is, and whether one is still running.</summary>
 public static class Rests
 {
-    /// <summary>Before the first working set of a lift whose ramp is short. Common practice, no source.</summary>
-    public static Duration AfterShortRamp { get; } = Duration.FromSeconds(60);
-
     /// <summary>
-    /// The rest between a set and what follows it. Between ramp sets there is none, because changing plates is the rest;
-    /// before the first working set it is a full one after a full ramp (common practice, no source). Within a group only
-    /// the change-over, and the rest after the group's last.
+    /// The rest between a set and what follows it. Between ramp sets there is none, because changing plates is the rest.
+    /// Within a group only the change-over, and the rest after the group's last.
     /// </summary>
     /// <param name="done">The set just done.</param>
     /// <param name="next">What follows; null at the end of the session.</param>
@@ -20,7 +17,7 @@ public static class Rests
     {
         (_, null or ConfirmItem) => Duration.Zero,
         (RampItem, RampItem) => Duration.Zero,
-        (RampItem ramp, _) => ramp.Of > 2 ? ramp.Asked.Rest : Duration.Min(AfterShortRamp, ramp.Asked.Rest),
+        (RampItem ramp, _) => RampRest.Of(ramp.Asked),
         (_, SlotItem into) when SameRound(done, into) => done.Asked.ChangeOver,
         _ => done.Asked.Rest,
     };

@@ -51,16 +51,18 @@ public sealed record Session
 
     /// <summary>
     /// A session as its facts left it. The set in hand is the same, and a rest goes on from the instant its set was
-    /// accepted.
+    /// accepted. A present before the last fact is a clock that lies, so the last fact is taken for the present.
     /// </summary>
     /// <param name="setting">What it is held against.</param>
     /// <param name="record">Its head and facts.</param>
     /// <param name="nextId">An identity that no fact of this rack has.</param>
     /// <param name="now">The present.</param>
-    public static Session Resume(SessionSetting setting, SessionRecord record, FactId nextId, Instant now) =>
-        Rests.Pending(setting, record, now) is { } rest
-            ? Opened(setting, record, nextId, now) with { Phase = rest }
-            : Opened(setting, record, nextId, now);
+    public static Session Resume(SessionSetting setting, SessionRecord record, FactId nextId, Instant now)
+    {
+        var present = record.Facts.Select(f => f.At).Append(record.Head.Begun).Append(now).Max();
+        var session = Opened(setting, record, nextId, present);
+        return Rests.Pending(setting, record, present) is { } rest ? session with { Phase = rest } : session;
+    }
 
     internal static FactId After(FactId id) => id with { Sequence = id.Sequence + 1 };
 

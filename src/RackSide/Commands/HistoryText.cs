@@ -2,6 +2,7 @@ using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Plans;
 using RackSide.Training.Schedule;
+using RackSide.Training.Strength;
 
 namespace RackSide.Commands;
 
@@ -11,7 +12,19 @@ internal sealed class HistoryText(Catalogue catalogue, ExerciseAsked asked, IRea
     /// <summary>The lines, each of at most 80 columns.</summary>
     public IEnumerable<string> Lines() => sessions.Count == 0
         ? PlainText.Wrap($"{asked.Name}: nothing yet.")
-        : [.. PlainText.Wrap($"{asked.Name}: {(sessions.Count == 1 ? "one session" : $"{sessions.Count} sessions")}"), .. sessions.SelectMany(Session)];
+        :
+        [
+            .. PlainText.Wrap($"{asked.Name}: {(sessions.Count == 1 ? "one session" : $"{sessions.Count} sessions")}"),
+            .. sessions.SelectMany(Session),
+            .. Estimate(sessions[^1]),
+        ];
+
+    private IEnumerable<string> Estimate(Performance last) =>
+        catalogue.Find(last.Asked.Exercise) is { } exercise && StrengthEstimate.Of(last, exercise) is { } range
+            ? ["", .. PlainText.Wrap(
+                $"One rep, estimated from the last session: at least {Math.Floor(range.Lowest.Amount)} to {Math.Ceiling(range.Highest.Amount)} "
+                + $"{range.Lowest.Symbol}, the span of seven formulas. Nothing to try without a qualified coach.")]
+            : [];
 
     private IEnumerable<string> Session(Performance done)
     {

@@ -1,6 +1,8 @@
 using RackSide.Commands;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
+using RackSide.Training.Measures;
+using RackSide.Training.Strength;
 
 namespace RackSide.Json;
 
@@ -9,7 +11,10 @@ internal sealed record SetJson(int Target, int Done, MassJson? Load, bool FormSl
 
 /// <summary>An exercise on one day.</summary>
 internal sealed record PerformanceJson(
-    string Date, PrescriptionJson Asked, IReadOnlyList<SetJson> Sets, bool TargetsMet, bool CutShort);
+    string Date, PrescriptionJson Asked, IReadOnlyList<SetJson> Sets, bool TargetsMet, bool CutShort, EstimateJson? OneRepEstimate);
+
+/// <summary>The span of seven formulas for one repetition; a lower bound, because working sets stop short of the limit.</summary>
+internal sealed record EstimateJson(MassJson Lowest, MassJson Highest);
 
 /// <summary>What <c>rackside history --json</c> prints.</summary>
 internal sealed record HistoryJson
@@ -43,5 +48,13 @@ internal sealed record HistoryJson
         PrescriptionJson.Of(catalogue, done.Asked),
         [.. done.Sets.Select(s => new SetJson(s.Set.Target, s.Set.Done, MassJson.Of(s.Set.Load), s.FormSlipped))],
         Outcome.Met(done),
-        done.CutShort);
+        done.CutShort,
+        Estimate(catalogue, done));
+
+    private static EstimateJson? Estimate(Catalogue catalogue, Performance done) =>
+        catalogue.Find(done.Asked.Exercise) is { } exercise && StrengthEstimate.Of(done, exercise) is { } range
+            ? new EstimateJson(MassJson.Of(Tenth(range.Lowest))!, MassJson.Of(Tenth(range.Highest))!)
+            : null;
+
+    private static Mass Tenth(Mass mass) => mass with { Amount = Math.Round(mass.Amount, 1) };
 }

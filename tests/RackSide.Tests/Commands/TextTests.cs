@@ -18,7 +18,7 @@ public class TextTests(Tollbooth gym)
         var lines = gym.On(13).Run("today").Out.ReplaceLineEndings("\n");
 
         lines.Should().StartWith("""
-            Fri 13 Nov 2026: Strength day, about 59 min, for Ottoline Marsh
+            Fri 13 Nov 2026: Strength day, about 60 min, for Ottoline Marsh
             why: Friday is a strength day
 
             Barbell back squat                   5x5        25 kg
@@ -89,7 +89,9 @@ public class TextTests(Tollbooth gym)
             "Mon 9 Nov 2026, Barbell back squat: asked 5x5, all met",
             "  22.5 kg x 5, 5, 5, 5, 5",
             "  why then (form-slipped): form slipped on Fri 6 Nov: same load again, honest",
-            "  reps first");
+            "  reps first",
+            "One rep, estimated from the last session: at least 25 to 27 kg, the span of",
+            "seven formulas. Nothing to try without a qualified coach.");
 
     [Theory]
     [InlineData("history core", "  30, 30, 30 s")]

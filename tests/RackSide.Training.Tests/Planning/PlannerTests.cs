@@ -202,7 +202,7 @@ public class PlannerTests
         var ramped = side with { Ramp = [new RampSet(Mass.Kg(20), 5)] };
 
         TimeEstimate.Of([side], AllExercises).Should().Be(Duration.FromSeconds((2 * 60) + 180));
-        TimeEstimate.Of([ramped], AllExercises).Should().Be(Duration.FromSeconds((2 * 60) + 180 + 45));
+        TimeEstimate.Of([ramped], AllExercises).Should().Be(Duration.FromSeconds((2 * 60) + 180 + 45 + 60));
     }
 
     [Fact]

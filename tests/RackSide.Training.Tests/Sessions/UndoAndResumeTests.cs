@@ -67,6 +67,16 @@ public sealed class UndoAndResumeTests
     }
 
     [Fact]
+    public void A_clock_that_woke_in_the_past_does_not_lengthen_the_rest_of_a_resumed_session()
+    {
+        var rack = Rack.Strength().To(i => i is WorkItem).RestOut().Lift().Wait(30);
+
+        var resumed = Session.Resume(rack.Session.Setting, rack.Session.Record, rack.Session.NextId, rack.Now - Duration.FromDays(3));
+
+        resumed.Phase.Should().BeOfType<Resting>().Which.Clock.Left(resumed.Now).Should().Be(Duration.FromMinutes(2));
+    }
+
+    [Fact]
     public void Whatever_was_pressed_a_resumed_session_stands_where_the_stopped_one_did() =>
         Gen.Select(Gen.Int[0, Pad.Length - 1], Gen.Double[0.05, 45]).Array[1, 120].Sample(presses =>
         {
