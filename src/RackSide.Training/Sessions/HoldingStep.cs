@@ -22,7 +22,7 @@ internal static class HoldingStep
     };
 
     private static Turn Start(Session s, Holding p) => p.Rested is not null && s.Now - p.Since < SessionSteps.DeadTime
-        ? s
+        ? ((Turn)s).Say(SetAccepting.JustTurned, Duration.FromSeconds(2))
         : s with { Phase = p with { Started = s.Now, RangStart = false, RangTarget = false } };
 
     private static Turn FalseStart(Session s, Holding p) =>

@@ -9,13 +9,16 @@ internal static class SetAccepting
     /// <summary>A set accepted sooner than this after its screen appeared was hardly lifted.</summary>
     public static Duration TooSoon { get; } = Duration.FromSeconds(5);
 
+    /// <summary>What is said to ENTER in the dead time.</summary>
+    public const string JustTurned = "the screen just turned; press again";
+
     private const int ManyReps = 30;
 
     public static Turn Accept(Session s, Lifting p)
     {
         if (p.Rested is not null && s.Now - p.Since < SessionSteps.DeadTime)
         {
-            return ((Turn)s).Say("the screen just turned; press again when the set is done", Duration.FromSeconds(2));
+            return ((Turn)s).Say(JustTurned, Duration.FromSeconds(2));
         }
 
         return p.Doubt is null && Doubt(s, p) is { } doubt

@@ -9,6 +9,14 @@ internal sealed class GymFolder : IDisposable
 {
     public string Path { get; } = Directory.CreateTempSubdirectory("rackside-gym-").FullName;
 
+    /// <summary>A file beside the logbook.</summary>
+    public string File(string name, string text)
+    {
+        var file = System.IO.Path.Combine(Path, name);
+        System.IO.File.WriteAllText(file, text);
+        return file;
+    }
+
     public IReadOnlyList<SessionRecord> Sessions()
     {
         using var logbook = LiteLogbook.Open(Path, Instant.FromUtc(2026, 12, 31, 0, 0));

@@ -20,7 +20,7 @@ internal sealed partial class ScriptedLifter : IDisposable
     public int Keys { get; private set; }
 
     /// <summary>Walks up to the rack at a local time, with time running this many times faster.</summary>
-    public static ScriptedLifter WalkUp(GymFolder gym, string clock, int speed, int columns = 80, int rows = 24, string terminal = "tmux-256color")
+    public static ScriptedLifter WalkUp(GymFolder gym, string clock, int speed, int columns = 80, int rows = 24, string terminal = "tmux-256color", params string[] arguments)
     {
         var setting = new TerminalSetting
         {
@@ -34,7 +34,7 @@ internal sealed partial class ScriptedLifter : IDisposable
                 ["TZ"] = "Europe/London",
             },
         };
-        return new ScriptedLifter(Tmux.Start([.. ProgramUnderTest.RackSide, "--data", gym.Path], setting));
+        return new ScriptedLifter(Tmux.Start([.. ProgramUnderTest.RackSide, "--data", gym.Path, .. arguments], setting));
     }
 
     public async Task<string> Sees(string text) => await Screen.WaitFor(text, Limit);
@@ -116,6 +116,6 @@ internal sealed partial class ScriptedLifter : IDisposable
     /// <summary>Only what names a set, so that no other line is taken for something new to do.</summary>
     private static string Which(string screen) => string.Join('/', Sets().Matches(screen).Select(found => found.Value));
 
-    [GeneratedRegex(@"(set|warm-up|round|hold) \d+ (of \d+|written: .*)")]
+    [GeneratedRegex(@"(set|warm-up|round|hold) \d+ (of \d+|written: .*)|\[ \] > .*|\d+ of \d+ done")]
     private static partial Regex Sets();
 }

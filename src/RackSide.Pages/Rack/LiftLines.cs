@@ -1,0 +1,57 @@
+using RackSide.Training.Safety;
+using RackSide.Training.Sessions;
+
+namespace RackSide.Pages.Rack;
+
+/// <summary>What is said under the digits of a set in hand: what hands must do, what can hurt, why this load, what was done.</summary>
+internal static class LiftLines
+{
+    /// <summary>Columns of the word before a line.</summary>
+    private const int Label = 11;
+
+    /// <summary>The lines, most important first, broken to a width.</summary>
+    public static IEnumerable<string> Of(Session s, Lifting p, SlotItem item, int width) =>
+        Lines(s, p, item).Where(l => l.Length > 0).SelectMany(l => Hung(l, width));
+
+    /// <summary>How long the rest was that turned into this set, and how long ago; empty where none did.</summary>
+    public static string Rested(Session s) => s.Phase is Lifting { Rested: { Ends: { } ends } clock }
+        ? $"rested {Words.Gone(ends - clock.Began)}, +{Words.Gone(s.Now - ends)}"
+        : "";
+
+    private static IEnumerable<string> Lines(Session s, Lifting p, SlotItem item)
+    {
+        var exercise = s.Setting.Catalogue[item.Asked.Exercise];
+        var work = s.Place.Work(item.Slot).ToList();
+        yield return p.Field == Field.Load ? "changing the weight; * goes back to reps" : "";
+        yield return item is RampItem && !p.Changed ? Labelled("plates", LoadWords.Change(s, item)) : "";
+        yield return item is RampItem ramp ? Labelled("ramp", Ramp(ramp)) : "";
+        yield return BeforeLoading.Reminder(exercise, s.Setting.Kit) is { } safety && work.Count == 0 ? Labelled("safety", safety) : "";
+        yield return Labelled("pair", Pair(s, item));
+        yield return work.Count > 0 ? Labelled("today", Words.Row(work)) : Labelled("why", item.Asked.Why.Line);
+        yield return Labelled("last time", LastTime(s, item));
+        yield return Labelled("cue", exercise.Cues.WayDown);
+    }
+
+    private static string Labelled(string label, string text) => text.Length == 0 ? "" : label.PadRight(Label) + text;
+
+    /// <summary>The steps of the ramp, the one in hand marked, and what they lead to.</summary>
+    private static string Ramp(RampItem ramp) =>
+        string.Join("  ", ramp.Asked.Ramp.Select((set, i) => $"{(i + 1 == ramp.Number ? ">" : "")}{set.Load.Number}x{set.Reps}"))
+        + $"  then {ramp.Asked.Load?.Number}x{ramp.Asked.Targets[0]}";
+
+    /// <summary>Both halves of a pair with what each asks for; empty where the slot stands alone.</summary>
+    private static string Pair(Session s, SlotItem item) => item.Asked.Group is not { } group ? "" : string.Join(
+        ", then ",
+        s.Record.Prescriptions.Where(a => a.Group == group)
+            .Select(a => $"{(a.Slot == item.Slot ? ">" : "")}{s.Setting.Catalogue[a.Exercise].ShortName.ToLowerInvariant()}{(a.Load is { Amount: > 0 } l ? $" {l.Number}" : "")} x {a.Targets[0]}"));
+
+    private static string LastTime(Session s, SlotItem item) =>
+        s.Setting.Before.Of(item.Asked.Exercise).LastOrDefault() is { } last
+            ? $"{(last.Sets[0].Set.Load is { Amount: > 0 } load ? $"{load.Number} x " : "")}{Words.Row(last.Sets)}"
+            : "none: the first time";
+
+    /// <summary>A line in as many as it needs, the later ones under its text.</summary>
+    private static IEnumerable<string> Hung(string line, int width) => line.Length <= width || line.Length < Label
+        ? [line]
+        : Frame.Wrap(line[Label..], width - Label).Select((part, i) => (i == 0 ? line[..Label] : new string(' ', Label)) + part);
+}
