@@ -51,6 +51,9 @@ internal sealed class Gym : IDisposable
     /// <summary>What opening the logbook has to tell; null where that is nothing.</summary>
     public string? Report { get; }
 
+    /// <summary>A sentence where the log file takes nothing more until it is opened again; null where all is well.</summary>
+    public string? Trouble => (Logbook as LiteLogbook)?.Trouble;
+
     /// <summary>Today's date in the gym.</summary>
     public LocalDate Today => Clock.GetCurrentInstant().InZone(Zone).Date;
 

@@ -10,8 +10,9 @@ namespace RackSide.Pages.Rack;
 /// <param name="Prescriptions">What is asked for, in order.</param>
 /// <param name="Estimate">About how long it takes.</param>
 /// <param name="Needs">What to have at hand: <c>plates 2x20, 2x2.5</c>; empty for nothing.</param>
+/// <param name="Told">What opening the logbook had to tell; empty for nothing, which is the rule.</param>
 public sealed record TodayTexts(
-    string Title, string Why, IReadOnlyList<Prescription> Prescriptions, Duration Estimate, string Needs);
+    string Title, string Why, IReadOnlyList<Prescription> Prescriptions, Duration Estimate, string Needs, string Told = "");
 
 /// <summary>Today's plan, before it begins: each slot with its sets, its load and why. ENTER begins; / leaves.</summary>
 /// <param name="texts">What is shown.</param>
@@ -107,6 +108,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
         var size = canvas.Size;
         var width = size.Columns - 2;
         List<string> notes = [.. Roomy(size) ? [] : Frame.Wrap($"why: {texts.Prescriptions.ElementAtOrDefault(chosen)?.Why.Line}", width)];
+        notes.AddRange(texts.Told.Length > 0 ? Frame.Wrap(texts.Told, width) : []);
         notes.AddRange(Frame.Wrap(texts.Why, width));
         notes.AddRange(texts.Needs.Length > 0 ? Frame.Wrap(texts.Needs, width) : []);
         foreach (var (note, i) in notes.Select((n, i) => (n, i)).Where(n => row + n.i < Frame.Bottom(size)))

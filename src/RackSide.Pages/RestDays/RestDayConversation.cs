@@ -100,14 +100,14 @@ public sealed class RestDayConversation(RestDayTexts texts) : IConversation
         return mass is not null ? null : soFar.Length == 0 ? NothingTyped : BodyWeightEntry.Refusal(texts.Unit);
     }
 
-    private BodyPage Options() => new ListPage($"REST DAY  {texts.Today}", Lines, chosen)
+    private BodyPage Options() => new ListPage($"{texts.Title}  {texts.Today}", Lines, chosen)
     {
         Place = texts.Done ?? "",
         Above = [texts.Why, $"Next: {texts.Next}: {texts.Holds}."],
         Hints = [new("ENTER", "choose"), new("1-4", "at once"), new("+ -", "up, down"), new("!", "stop signs")],
     };
 
-    private BodyPage Entry(string soFar) => new EntryPage($"REST DAY  {texts.Today}", "Body weight today?", soFar, EntryPage.NumberRoom)
+    private BodyPage Entry(string soFar) => new EntryPage($"{texts.Title}  {texts.Today}", "Body weight today?", soFar, EntryPage.NumberRoom)
     {
         Unit = texts.Unit.Symbol(),
         Below = "Same scales, same time of day.",

@@ -51,11 +51,12 @@ public sealed record Place
 
     /// <summary>
     /// Whether an item needs nothing more: done, ticked, or left out. A ramp is past once a working set of its slot
-    /// stands, so that a swap in mid slot does not send the lifter back to the empty bar.
+    /// stands, so that a swap in mid slot does not send the lifter back to the empty bar; what is confirmed before the
+    /// first set is past once one stands, so that a session goes on at its set even where the kit was changed meanwhile.
     /// </summary>
     public bool IsPast(AgendaItem item) => item switch
     {
-        ConfirmItem confirm => Ticked.Contains(confirm.Check.Key),
+        ConfirmItem confirm => Sets.Count > 0 || Ticked.Contains(confirm.Check.Key),
         SlotItem of when LeftOut.Contains(of.Slot) => true,
         RampItem ramp => started.Contains(ramp.Slot) || IsDone(ramp),
         SetItem set => IsDone(set),

@@ -52,6 +52,11 @@ internal static class ScreenCommand
                 break;
         }
 
+        foreach (var told in new[] { gym.Report, gym.Trouble }.OfType<string>())
+        {
+            around.Error.WriteLine($"rackside: {told}");
+        }
+
         if (visit.Unwritten > 0)
         {
             around.Error.WriteLine($"rackside: {visit.Unwritten} entries could not be written to {gym.Folders.Data}; free some space and enter them again");

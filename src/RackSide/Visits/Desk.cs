@@ -94,8 +94,8 @@ internal sealed class Desk(Gym gym)
     {
         var open = gym.Logbook.Open(lifter.Key)!;
         var now = gym.Clock.GetCurrentInstant();
-        foreach (var slot in Place.Of(Setting(lifter, open).Checks, open) is var place
-            ? place.Agenda.OfType<SlotItem>().Where(i => !place.IsPast(i)).Select(i => i.Slot).Distinct() : [])
+        var place = Place.Of(Setting(lifter, open).Checks, open);
+        foreach (var slot in place.Agenda.OfType<SlotItem>().Where(i => !place.IsPast(i)).Select(i => i.Slot).Distinct())
         {
             gym.Logbook.Append(open.Head.Id, new SlotLeftOut(gym.Logbook.NextId(), now, slot));
         }
@@ -107,7 +107,7 @@ internal sealed class Desk(Gym gym)
     private SessionSetting Setting(Lifter lifter, SessionRecord open)
     {
         var day = gym.Plan.Day(open.Head.DayKey) ?? new TrainingDay(open.Head.DayKey, open.Head.DayName, open.Head.Kind, []);
-        return gym.Setting(lifter, day, open.Prescriptions, open.Head.Id);
+        return gym.Setting(lifter, day, open.Head.Prescriptions, open.Head.Id);
     }
 
     private IConversation Today(Lifter lifter, string? done)
@@ -121,7 +121,8 @@ internal sealed class Desk(Gym gym)
         offered = todays;
         var needs = PlanTexts.Needs(todays, gym.Kit);
         return new TodayConversation(
-            new TodayTexts(Title(todays.Day!.Kind, gym.Today), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs), gym.Catalogue);
+            new TodayTexts(Title(todays.Day!.Kind, gym.Today), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, gym.Report ?? ""),
+            gym.Catalogue);
     }
 
     private RestDayConversation RestDay(Lifter lifter, TodaysPlan todays, string? done)
@@ -129,6 +130,7 @@ internal sealed class Desk(Gym gym)
         var due = todays.Due;
         var next = Planner.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, gym.History(lifter), due.Next, due.NextDay);
         return new RestDayConversation(new RestDayTexts(
+            due.Kind == DueKind.DoneToday ? "DONE FOR TODAY" : "REST DAY",
             Words.Day(gym.Today),
             due.Why,
             $"{Words.Day(due.Next)}, {due.NextDay.Name}",

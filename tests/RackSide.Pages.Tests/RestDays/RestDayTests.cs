@@ -10,6 +10,7 @@ public class RestDayTests
     private static readonly Instant Now = Instant.FromUtc(2026, 11, 26, 7, 0);
 
     private static readonly RestDayTexts Texts = new(
+        "REST DAY",
         "Thu 26 Nov",
         "Nothing is planned today: the strength day was yesterday.",
         "Fri 27 Nov, skills day",

@@ -67,6 +67,17 @@ public sealed class UndoAndResumeTests
     }
 
     [Fact]
+    public void A_session_resumed_where_other_things_are_to_be_confirmed_goes_on_at_its_set()
+    {
+        var rack = Rack.Strength().To(i => i is WorkItem).RestOut().Lift();
+        var setting = rack.Session.Setting with { Checks = [new Training.Safety.CheckItem("kit-sound", "bench and bands sound")] };
+
+        var resumed = Session.Resume(setting, rack.Session.Record, rack.Session.NextId, rack.Now);
+
+        resumed.Place.Current.Should().BeEquivalentTo(new { Slot = "squat", Number = 2 });
+    }
+
+    [Fact]
     public void A_clock_that_woke_in_the_past_does_not_lengthen_the_rest_of_a_resumed_session()
     {
         var rack = Rack.Strength().To(i => i is WorkItem).RestOut().Lift().Wait(30);
