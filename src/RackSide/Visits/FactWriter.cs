@@ -11,12 +11,12 @@ namespace RackSide.Visits;
 /// </summary>
 internal sealed class FactWriter : IDisposable
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
     private static readonly TimeSpan LastPatience = TimeSpan.FromSeconds(5);
 
     private readonly ILogbook logbook;
     private readonly IClock clock;
     private readonly Action wake;
+    private readonly TimeSpan patience;
     private readonly BlockingCollection<(FactId Session, Fact Fact)> waiting = [];
     private readonly ConcurrentQueue<SessionEvent> answers = new();
     private readonly ManualResetEventSlim closing = new();
@@ -27,9 +27,10 @@ internal sealed class FactWriter : IDisposable
     /// <param name="logbook">Where to.</param>
     /// <param name="clock">Dates the answers.</param>
     /// <param name="wake">Called from the writer's thread when an answer waits.</param>
-    public FactWriter(ILogbook logbook, IClock clock, Action wake)
+    /// <param name="patience">How long it waits before it tries again; two seconds if not said.</param>
+    public FactWriter(ILogbook logbook, IClock clock, Action wake, TimeSpan? patience = null)
     {
-        (this.logbook, this.clock, this.wake) = (logbook, clock, wake);
+        (this.logbook, this.clock, this.wake, this.patience) = (logbook, clock, wake, patience ?? TimeSpan.FromSeconds(2));
         thread = new Thread(Run) { IsBackground = true, Name = "fact writer" };
         thread.Start();
     }
@@ -64,7 +65,7 @@ internal sealed class FactWriter : IDisposable
         {
             while (!TryWrite(session, fact))
             {
-                if (closing.Wait(Patience))
+                if (closing.Wait(patience))
                 {
                     return;
                 }

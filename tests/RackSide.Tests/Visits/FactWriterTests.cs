@@ -1,0 +1,112 @@
+using NodaTime;
+using NodaTime.Testing;
+using RackSide.Training.History;
+using RackSide.Training.Measures;
+using RackSide.Training.Sessions;
+using RackSide.Visits;
+
+namespace RackSide.Tests.Visits;
+
+public class FactWriterTests
+{
+    private static readonly FakeClock Clock = new(Instant.FromUtc(2026, 11, 25, 18, 0));
+    private static readonly FactId Session = new("rack", 1);
+
+    [Fact]
+    public void Facts_reach_the_disk_in_their_order_and_each_is_answered()
+    {
+        var disk = new Disk(failures: 0);
+        var writer = new FactWriter(disk, Clock, () => { }, TimeSpan.Zero);
+
+        Write(writer, 5);
+        writer.Dispose();
+
+        disk.Written.Select(f => f.Id.Sequence).Should().Equal(2, 3, 4, 5, 6);
+        Answers(writer).OfType<FactWritten>().Select(a => a.Fact.Sequence).Should().Equal(2, 3, 4, 5, 6);
+        writer.Unwritten.Should().Be(0);
+    }
+
+    [Fact]
+    public void Where_writing_fails_it_says_so_and_nothing_later_overtakes_what_waits()
+    {
+        var disk = new Disk(failures: 3);
+        var writer = new FactWriter(disk, Clock, () => { }, TimeSpan.Zero);
+
+        Write(writer, 3);
+        writer.Dispose();
+
+        disk.Written.Select(f => f.Id.Sequence).Should().Equal(2, 3, 4);
+        var answers = Answers(writer);
+        answers.OfType<WriteFailed>().Should().HaveCount(3).And.OnlyContain(f => f.Fact.Sequence == 2 && f.Sentence.Contains("no space left"));
+        answers.OfType<FactWritten>().Should().HaveCount(3);
+    }
+
+    [Fact]
+    public void It_wakes_the_screen_for_every_answer()
+    {
+        var woken = 0;
+        var writer = new FactWriter(new Disk(failures: 0), Clock, () => Interlocked.Increment(ref woken), TimeSpan.Zero);
+
+        Write(writer, 4);
+        writer.Dispose();
+
+        woken.Should().Be(4);
+    }
+
+    private static void Write(FactWriter writer, int count)
+    {
+        for (var i = 0; i < count; i++)
+        {
+            writer.Write(Session, new BodyWeighed(new FactId("rack", 2 + i), Clock.GetCurrentInstant(), Mass.Kg(72.4m)));
+        }
+    }
+
+    private static List<SessionEvent> Answers(FactWriter writer)
+    {
+        List<SessionEvent> answers = [];
+        while (writer.Answer() is { } answer)
+        {
+            answers.Add(answer);
+        }
+
+        return answers;
+    }
+
+    /// <summary>A logbook whose disk is full for the first tries.</summary>
+    private sealed class Disk(int failures) : ILogbook
+    {
+        private int left = failures;
+
+        public List<Fact> Written { get; } = [];
+
+        public void Append(FactId session, Fact fact)
+        {
+            if (left-- > 0)
+            {
+                throw new IOException("no space left on device");
+            }
+
+            Written.Add(fact);
+        }
+
+        public FactId NextId() => throw new InvalidOperationException();
+
+        public IReadOnlyList<Lifter> Lifters() => [];
+
+        public void Keep(Lifter lifter) => throw new InvalidOperationException();
+
+        public void Begin(SessionHead head) => throw new InvalidOperationException();
+
+        public IReadOnlyList<SessionRecord> Sessions(string lifter) => [];
+
+        public SessionRecord? Open(string lifter) => null;
+
+        public void Weigh(string lifter, LocalDate date, Mass weight) => throw new InvalidOperationException();
+
+        public IReadOnlyList<WeighIn> WeighIns(string lifter) => [];
+
+        public void Dispose()
+        {
+        }
+    }
+}

@@ -1,0 +1,172 @@
+using NodaTime;
+using NodaTime.Testing;
+using RackSide.Pages;
+using RackSide.Places;
+using RackSide.Tests.Commands;
+using RackSide.Training.History;
+using RackSide.Training.Measures;
+using RackSide.Visits;
+
+namespace RackSide.Tests.Visits;
+
+/// <summary>A stay beside the rack from the set-up on, in process, with a real logbook and a clock that only the test moves.</summary>
+public sealed class RackVisitTests : IDisposable
+{
+    private static readonly PageSize Size = new(80, 24);
+    private readonly PassingFolder folder = new();
+    private readonly FakeClock clock = new(Instant.FromUtc(2026, 11, 23, 12, 0));
+
+    public void Dispose() => folder.Dispose();
+
+    [Fact]
+    public void ENTER_all_the_way_sets_up_a_gym_that_trains_today()
+    {
+        Stay(visit =>
+        {
+            SetUp(visit);
+            Shows(visit).Should().Contain("STRENGTH DAY  Mon 23 Nov").And.Contain("first time: start with the empty bar");
+        });
+
+        folder.Entries.Should().Contain(e => e.EndsWith("gym.yaml", StringComparison.Ordinal));
+        Stay(visit => Shows(visit).Should().Contain("STRENGTH DAY  Mon 23 Nov", "the set-up is asked once"));
+    }
+
+    [Fact]
+    public void A_session_left_open_goes_on_at_its_set_and_can_be_closed_as_it_is()
+    {
+        Stay(visit =>
+        {
+            SetUp(visit);
+            BeginAndLift(visit);
+            Press(visit, "/8");
+            Press(visit, "E");
+            visit.Ended.Should().BeTrue();
+        });
+
+        Stay(visit =>
+        {
+            Shows(visit).Should().Contain("working set 2 of 5").And.Contain("left open");
+            Press(visit, "E");
+            Shows(visit).Should().Contain("REST");
+        });
+
+        Stay(visit =>
+        {
+            Press(visit, "5");
+            Shows(visit).Should().Contain("DONE FOR TODAY");
+        });
+        Sessions().Should().ContainSingle().Which.Closed.Should().BeTrue();
+        Sessions()[0].LeftOut.Should().HaveCount(8);
+    }
+
+    [Fact]
+    public void On_a_rest_day_a_body_weight_is_kept_and_the_week_can_be_looked_at()
+    {
+        FirstDay();
+        clock.AdvanceDays(1);
+
+        Stay(visit =>
+        {
+            Shows(visit).Should().Contain("REST DAY  Tue 24 Nov").And.Contain("Wed 25 Nov, Skills day");
+            Press(visit, "2");
+            Press(visit, "72,4E");
+            Shows(visit).Should().Contain("72.4 kg written");
+            Press(visit, "3");
+            Shows(visit).Should().Contain("WEEK 48").And.Contain("72.4 kg");
+            Press(visit, "E");
+            Shows(visit).Should().Contain("REST DAY");
+            Press(visit, "E");
+            visit.Ended.Should().BeTrue();
+        });
+    }
+
+    [Fact]
+    public void An_extra_session_on_a_rest_day_is_given_with_a_caution()
+    {
+        FirstDay();
+        clock.AdvanceDays(1);
+
+        Stay(visit =>
+        {
+            Press(visit, "1");
+            Shows(visit).Should().Contain("asked for: you trained yesterday; keep it light");
+            Press(visit, "E");
+            Shows(visit).Should().Contain("BEFORE THE FIRST SET");
+        });
+    }
+
+    [Fact]
+    public void Two_strength_days_on_the_second_is_heavier_and_says_why()
+    {
+        Stay(visit =>
+        {
+            SetUp(visit);
+            Press(visit, "E");
+            Press(visit, "+");
+            for (var set = 0; set < 5; set++)
+            {
+                clock.AdvanceSeconds(60);
+                Press(visit, "E");
+                clock.AdvanceSeconds(125);
+                visit.Tick(clock.GetCurrentInstant());
+            }
+
+            Press(visit, "/53");
+            Press(visit, "E");
+        });
+        clock.AdvanceDays(4);
+
+        Stay(visit => Shows(visit).Should().MatchRegex(@"Barbell back squat +5x5 +22\.5 kg").And.Contain("all 5x5 done on Mon 23 Nov: 2.5 kg more"));
+    }
+
+    private void FirstDay() => Stay(visit =>
+    {
+        SetUp(visit);
+        BeginAndLift(visit);
+        Press(visit, "/53");
+        Press(visit, "E");
+        visit.Ended.Should().BeTrue();
+    });
+
+    private void BeginAndLift(RackVisit visit)
+    {
+        Press(visit, "E");
+        Press(visit, "+");
+        clock.AdvanceSeconds(60);
+        Press(visit, "E");
+        Shows(visit).Should().Contain("REST");
+    }
+
+    private void SetUp(RackVisit visit)
+    {
+        for (var page = 1; page <= 9; page++)
+        {
+            Shows(visit).Should().Contain($"page {page} of 9");
+            Press(visit, "E");
+        }
+    }
+
+    private void Stay(Action<RackVisit> during)
+    {
+        using var gym = Gym.Open(new Folders(folder.Path, folder.Path, "the test"), null, clock);
+        using var visit = new RackVisit(gym, null);
+        during(visit);
+    }
+
+    private IReadOnlyList<SessionRecord> Sessions()
+    {
+        using var gym = Gym.Open(new Folders(folder.Path, folder.Path, "the test"), null, clock);
+        return gym.Logbook.Sessions(gym.Lifter()!.Key);
+    }
+
+    private string Shows(RackVisit visit) => visit.Draw(Size, clock.GetCurrentInstant()).Text;
+
+    private void Press(RackVisit visit, string keys)
+    {
+        foreach (var key in keys)
+        {
+            clock.AdvanceMilliseconds(400);
+            visit.Press(key == 'E' ? KeyPress.Enter : KeyPress.Of(key), clock.GetCurrentInstant());
+        }
+    }
+}
