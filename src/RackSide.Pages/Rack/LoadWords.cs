@@ -25,24 +25,25 @@ internal static class LoadWords
             return PlateChange.Between(from, stack).Text;
         }
 
-        return (next, to) switch
-        {
-            (SlotItem of, { Amount: > 0 } load) => Take(s.Setting.Catalogue[of.Asked.Exercise], load, s.LastSet?.Set.Load),
-            _ => "",
-        };
+        return next is SlotItem of && to is { Amount: > 0 } load
+            ? load == s.LastSet?.Set.Load && of.Asked.Exercise == s.LastSet.Set.Exercise
+                ? "same load, nothing to change"
+                : With(s.Setting.Catalogue[of.Asked.Exercise], load)
+            : "";
     }
+
+    /// <summary>What a load that goes on no bar is, in the hands of the one who fetches it; empty for a bar or no load.</summary>
+    public static string With(Exercise exercise, Mass load) => exercise.LoadType switch
+    {
+        _ when load.Amount == 0 => "",
+        LoadType.DumbbellPair => $"with the pair of {load} dumbbells",
+        LoadType.DumbbellSingle => $"with the {load} dumbbell",
+        LoadType.MachineStack => $"with the pin at {load}",
+        LoadType.AddedWeight => $"with {load} on the belt",
+        LoadType.Assisted => $"with {load} of help: less is harder",
+        _ => "",
+    };
 
     private static BarStack? Bar(Session s, string exercise, Mass? load) =>
         load is { } mass && s.Setting.Catalogue[exercise].LoadType == LoadType.Barbell ? s.Setting.Loads.StackFor(mass) : null;
-
-    private static string Take(Exercise exercise, Mass load, Mass? last) => exercise.LoadType switch
-    {
-        _ when load == last => "same load, nothing to change",
-        LoadType.DumbbellPair => $"take the pair of {load} dumbbells",
-        LoadType.DumbbellSingle => $"take the {load} dumbbell",
-        LoadType.MachineStack => $"pin at {load}",
-        LoadType.AddedWeight => $"hang {load} on the belt",
-        LoadType.Assisted => $"help of {load}",
-        _ => "",
-    };
 }

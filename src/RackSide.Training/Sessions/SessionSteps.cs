@@ -25,7 +25,8 @@ public static class SessionSteps
             WriteFailed f => s with { WriteTrouble = f.Sentence },
             Accepted when s.LastAccept is { } last && now - last < Bounce => s with { LastAccept = now },
             Accepted => InPhase(s with { LastAccept = now }, e),
-            _ => InPhase(s, e),
+            Ticked => InPhase(s, e),
+            _ => InPhase(s with { LastAccept = null }, e),
         };
     }
 

@@ -23,5 +23,17 @@ internal sealed class GymFolder : IDisposable
         return [.. logbook.Lifters().SelectMany(l => logbook.Sessions(l.Key))];
     }
 
+    /// <summary>What the logbook of a killed program holds, read from a copy, so that mending it is left to the program.</summary>
+    public IReadOnlyList<SessionRecord> Peek()
+    {
+        using var copy = new GymFolder();
+        foreach (var file in Directory.GetFiles(Path))
+        {
+            System.IO.File.Copy(file, System.IO.Path.Combine(copy.Path, System.IO.Path.GetFileName(file)));
+        }
+
+        return copy.Sessions();
+    }
+
     public void Dispose() => Directory.Delete(Path, recursive: true);
 }

@@ -42,7 +42,7 @@ public sealed class SkillsDayTests
         lifter.Press("KP0");
         await lifter.Sees("READY");
         lifter.Press("KPEnter");
-        await lifter.Sees("write 4 s");
+        await lifter.Screen.WaitFor(screen => Enumerable.Range(4, 4).Any(s => screen.Contains($"write {s} s")), "a few seconds of hold");
         lifter.Press("KPEnter");
         await lifter.Sees("hold 1 written: ");
         lifter.Press("KP/", "KP5", "KP3");
@@ -54,7 +54,7 @@ public sealed class SkillsDayTests
         session.Head.Kind.Should().Be(DayKind.Skills);
         session.Closed.Should().BeTrue();
         session.Sets.Should().ContainSingle().Which.Set.Should().Match<SetDone>(
-            s => s.Kind == SetKind.Hold && s.Target == 10 && s.Done >= 4 && s.Done < 10, "ENTER was pressed when the key line said 4 s");
+            s => s.Kind == SetKind.Hold && s.Target == 10 && s.Done >= 4 && s.Done < 10, "ENTER was pressed when the key line said 4 to 7 s");
         session.LeftOut.Should().BeEquivalentTo("wrists", "core", "push-ups");
     }
 

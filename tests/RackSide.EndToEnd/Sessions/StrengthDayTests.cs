@@ -1,3 +1,5 @@
+using System.Globalization;
+using NodaTime;
 using RackSide.Training.History;
 using RackSide.Training.Measures;
 
@@ -47,7 +49,9 @@ public sealed class StrengthDayTests
             await lifter.Screen.WaitForEnd();
         }
 
-        using var again = ScriptedLifter.WalkUp(gym, "2026-11-23T18:02", Watchable);
+        var set = gym.Peek().Single().Sets.Should().ContainSingle().Subject.Set;
+        var halfAMinuteLater = (set.At + Duration.FromSeconds(30)).InUtc().ToString("uuuu-MM-dd'T'HH:mm", CultureInfo.InvariantCulture);
+        using var again = ScriptedLifter.WalkUp(gym, halfAMinuteLater, Watchable / 2);
         await again.Sees("working set 2 of 5");
         again.Press("KPEnter");
 

@@ -33,6 +33,7 @@ public static class RackPages
         ["rest-form-slipped"] = () => Squat().Lift().Wait(13).Press("1"),
         ["rest-after-miss"] = () => Squat().Wait(20).Press("3E").Wait(2),
         ["change-over"] = () => TheRack.Strength(Monday).To(i => i is WorkItem { Slot: "extension" }).Wait(3),
+        ["pair-first"] = () => TheRack.Strength(Monday).To(i => i is WorkItem { Slot: "curl" }).RestOut(),
         ["pair"] = () => TheRack.Strength(Monday).To(i => i is WorkItem { Slot: "extension" }).RestOut(),
         ["hold-ready"] = () => Plank(),
         ["hold-lead-in"] = () => Plank().Wait(2).Press("E").Wait(2),

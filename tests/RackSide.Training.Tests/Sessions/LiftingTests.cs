@@ -103,6 +103,17 @@ public sealed class LiftingTests
     }
 
     [Fact]
+    public void Another_key_between_two_presses_makes_the_second_a_press_and_no_bounce()
+    {
+        var rack = AtFirstWorkingSet().Wait(30);
+        var sets = rack.Written.OfType<SetDone>().Count();
+
+        rack.Press("*85E").Wait(0.1).Press("/").Wait(0.1).Press("E");
+
+        rack.Written.OfType<SetDone>().Should().HaveCount(sets + 1);
+    }
+
+    [Fact]
     public void ENTER_is_dead_for_a_moment_after_the_screen_turned_by_itself()
     {
         var rack = AtFirstWorkingSet().Lift();
