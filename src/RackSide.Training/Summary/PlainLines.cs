@@ -49,7 +49,7 @@ internal static class PlainLines
         : string.Join(", ", s.Done.Select(d => $"{Day(d.Date)} {d.Name}"));
 
     private static string Lift(LiftLine l) => l is { Now: { } now, Began: { } began }
-        ? $"{l.Name,-14} {now,8}, next {l.Next,8}: {l.Word} (began at {began})"
+        ? $"{l.Name,-14} {now,8} next {l.Next,8}: {l.Word}{(began == now ? "" : $" (from {began.Number})")}"
         : $"{l.Name,-14} new, begins at {l.Next}";
 
     private static string Work(WeekWork w) => w.HoldSeconds == 0

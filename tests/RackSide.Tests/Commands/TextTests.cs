@@ -107,7 +107,7 @@ public class TextTests(Tollbooth gym)
         var then = gym.On(11).Run("summary --week 2026-W45").Lines;
 
         then.Should().Contain("done: Mon Strength day, Wed Skills day, Fri Strength day");
-        then.Should().Contain("back squat      22.5 kg, next  22.5 kg: same (began at 20 kg)", "the 9th had not come yet");
+        then.Should().Contain("back squat      22.5 kg next  22.5 kg: same (from 20)", "the 9th had not come yet");
         then.Should().Contain("body weight, mean of the week: 72.4 kg");
         then[^1].Should().Be("next: Mon 9 Nov, Strength day");
     }
