@@ -1,4 +1,5 @@
 using RackSide.Training.Loading;
+using RackSide.Training.Measures;
 
 namespace RackSide.Pages.Rack;
 
@@ -17,22 +18,23 @@ internal static class SleevePicture
     {
         var axis = row + 2;
         canvas.Fill(column, axis, 6, '─');
-        canvas.Set(column + 6, axis, '█');
+        canvas.Set(column + 6, axis, '┤');
         var x = column + 7;
         foreach (var (plate, i) in stack.Side.Select((p, i) => (p, i)))
         {
-            x += DrawPlate(canvas, x, axis, plate.Number, Height(stack, i), Shades[i % Shades.Length]);
+            x += DrawPlate(canvas, x, axis, plate.Number, HalfHeight(plate), Shades[i % Shades.Length]);
         }
 
         canvas.Fill(x, axis, 5, '─');
     }
 
-    /// <summary>Half the height above the axis: the heaviest on this sleeve is tallest.</summary>
-    private static int Height(BarStack stack, int index)
+    /// <summary>Rows above the axis, and as many below: about as discs of that mass stand beside each other.</summary>
+    private static int HalfHeight(Mass plate) => plate.Kilograms switch
     {
-        var share = stack.Side[index].Kilograms / stack.Side[0].Kilograms;
-        return stack.Side[index].Kilograms < 2m || share < 0.15m ? 0 : share < 0.6m ? 1 : 2;
-    }
+        >= 9m => 2,
+        >= 2.2m => 1,
+        _ => 0,
+    };
 
     private static int DrawPlate(Canvas canvas, int x, int axis, string number, int half, char shade)
     {
