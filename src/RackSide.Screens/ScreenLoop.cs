@@ -91,7 +91,8 @@ internal sealed class ScreenLoop
 
         if (Nudges.TakeWake())
         {
-            Converse(_ => Bell.None);
+            // A tick is what a conversation takes news with; waiting for the next one would say "written" a tenth of a second late.
+            Converse(conversation.Tick);
         }
 
         if (Nudges.Stopping is not null)

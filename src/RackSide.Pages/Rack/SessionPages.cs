@@ -1,6 +1,7 @@
 using System.Diagnostics;
 using NodaTime;
 using RackSide.Training.Plans;
+using RackSide.Training.Schedule;
 using RackSide.Training.Sessions;
 using RackSide.Training.Summary;
 
@@ -42,7 +43,7 @@ public static class SessionPages
     internal static void Header(Canvas canvas, Session s, string? place = null)
     {
         var kind = s.Head.Kind == DayKind.Strength ? "STRENGTH DAY" : "SKILLS DAY";
-        var left = canvas.Size.Compact && place is not null ? place : $"{kind}  {Words.Day(s.Head.Date)}";
+        var left = canvas.Size.Compact && place is not null ? place : $"{kind}  {s.Head.Date.Short()}";
         var gone = (int)(s.Now - s.Head.Begun).TotalMinutes;
         var ahead = (int)Math.Round(Pace.Left(s.Place).TotalMinutes);
         Frame.Header(canvas, left, canvas.Size.Compact ? $"{gone} min, {ahead} left" : $"{gone} min gone, about {ahead} left");

@@ -1,5 +1,6 @@
 using System.Globalization;
 using RackSide.Training.Measures;
+using RackSide.Training.Schedule;
 using RackSide.Training.Summary;
 
 namespace RackSide.Pages.Rack;
@@ -25,7 +26,7 @@ internal static class WeekPage
     }
 
     private static string Title(WeekSummary week) =>
-        $"WEEK {week.Week.Number}   {Words.Day(week.Week.Monday)[4..]} to {Words.Day(week.Week.Sunday)[4..]}";
+        $"WEEK {week.Week.Number}   {week.Week.Monday.Short()[4..]} to {week.Week.Sunday.Short()[4..]}";
 
     private static int DrawLifts(Canvas canvas, WeekSummary week, int row)
     {
@@ -95,7 +96,7 @@ internal static class WeekPage
             yield return sentence;
         }
 
-        yield return $"next: {Words.Day(week.Next)}, {week.NextDay.Name}";
+        yield return $"next: {week.Next.Short()}, {week.NextDay.Name}";
     }
 
     private static string Tenth(Mass mass) => mass.Amount.ToString("0.0", CultureInfo.InvariantCulture);

@@ -18,9 +18,6 @@ public static class Words
     /// <summary>Time gone, rounded down: <c>0:12</c>.</summary>
     public static string Gone(Duration past) => Clock(Duration.FromSeconds(Math.Floor(past.TotalSeconds)));
 
-    /// <summary>A day as read aloud: <c>Wed 25 Nov</c>.</summary>
-    public static string Day(LocalDate date) => date.ToString("ddd d MMM", CultureInfo.InvariantCulture);
-
     /// <summary>A load and a count: <c>67.5 kg x 5</c>, <c>12 reps</c>, <c>30 s</c>.</summary>
     public static string Set(SetDone set) => set.Kind == SetKind.Hold
         ? $"{set.Done} s"

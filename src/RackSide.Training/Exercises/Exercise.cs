@@ -45,9 +45,6 @@ public sealed record Exercise
     /// <summary>Whether safety bars belong under this lift.</summary>
     public bool NeedsSafetyBars => Equipment.Contains("safety bars");
 
-    /// <summary>Whether the legs and hips do the work, which decides the size of a step.</summary>
-    public bool LowerBody => Motion is Motion.Squat or Motion.Hinge or Motion.SingleLeg;
-
     /// <summary>Whether a mass is told for it.</summary>
     public bool IsLoaded => LoadType is not (LoadType.Bodyweight or LoadType.Band);
 }

@@ -36,9 +36,6 @@ public sealed record Place
     /// <summary>The item in hand; null when all are past.</summary>
     public AgendaItem? Current => Index < Agenda.Count ? Agenda[Index] : null;
 
-    /// <summary>The item after the one in hand that is not past yet, or null.</summary>
-    public AgendaItem? Following => Agenda.Skip(Index + 1).FirstOrDefault(i => !IsPast(i));
-
     /// <summary>Where a session stands.</summary>
     public static Place Of(IReadOnlyList<CheckItem> checks, SessionRecord record) =>
         new(Sessions.Agenda.For(checks, record.Prescriptions), record);

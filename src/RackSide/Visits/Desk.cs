@@ -131,13 +131,13 @@ internal sealed class Desk(Gym gym)
         var next = Planner.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, gym.History(lifter), due.Next, due.NextDay);
         return new RestDayConversation(new RestDayTexts(
             due.Kind == DueKind.DoneToday ? "DONE FOR TODAY" : "REST DAY",
-            Words.Day(gym.Today),
+            gym.Today.Short(),
             due.Why,
-            $"{Words.Day(due.Next)}, {due.NextDay.Name}",
+            $"{due.Next.Short()}, {due.NextDay.Name}",
             string.Join(", ", next.Prescriptions.Select(p => PlanTexts.Short(gym.Catalogue, p))),
             lifter.Unit,
             done));
     }
 
-    private static string Title(DayKind kind, LocalDate date) => $"{(kind == DayKind.Strength ? "STRENGTH DAY" : "SKILLS DAY")}  {Words.Day(date)}";
+    private static string Title(DayKind kind, LocalDate date) => $"{(kind == DayKind.Strength ? "STRENGTH DAY" : "SKILLS DAY")}  {date.Short()}";
 }

@@ -27,7 +27,7 @@ public class StepSizeTests
         foreach (var motion in Enum.GetValues<Motion>())
         {
             var exercise = SampleKits.Loaded(LoadType.Barbell, motion);
-            var (least, most) = exercise.LowerBody ? (5, 10) : (2.5m, 5m);
+            var (least, most) = motion is Motion.Squat or Motion.Hinge or Motion.SingleLeg ? (5, 10) : (2.5m, 5m);
             StepSizes.For(exercise, MassUnit.Pound).Amount.Should().BeInRange(least, most);
         }
     }
