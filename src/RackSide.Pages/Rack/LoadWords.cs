@@ -8,21 +8,13 @@ namespace RackSide.Pages.Rack;
 /// <summary>What hands must do to have the next load ready.</summary>
 internal static class LoadWords
 {
-    /// <summary>The stack for a load, where the item's exercise goes on a bar and the kit can load it.</summary>
-    public static BarStack? StackOf(Session s, AgendaItem? item, Mass? load) =>
-        item is SlotItem of && load is { } mass && s.Setting.Catalogue[of.Asked.Exercise].LoadType == LoadType.Barbell
-            ? s.Setting.Loads.StackFor(mass)
-            : null;
-
-    /// <summary>What to change between the last set done and the one to come.</summary>
+    /// <summary>What to change on the bar between the last set done and the one to come.</summary>
     public static string Change(Session s, AgendaItem next)
     {
         var to = SetInHand.AskedLoad(s);
-        if (StackOf(s, next, to) is { } stack)
+        if (BarInHand.For(s, to) is { } stack)
         {
-            var last = s.LastSet?.Set;
-            var from = last is null ? null : Bar(s, last.Exercise, last.Load);
-            return PlateChange.Between(from, stack).Text;
+            return PlateChange.Between(s.OnBar, stack).Text;
         }
 
         return next is SlotItem of && to is { Amount: > 0 } load
@@ -43,7 +35,4 @@ internal static class LoadWords
         LoadType.Assisted => $"with {load} of help: less is harder",
         _ => "",
     };
-
-    private static BarStack? Bar(Session s, string exercise, Mass? load) =>
-        load is { } mass && s.Setting.Catalogue[exercise].LoadType == LoadType.Barbell ? s.Setting.Loads.StackFor(mass) : null;
 }

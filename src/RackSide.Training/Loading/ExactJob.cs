@@ -65,7 +65,17 @@ internal sealed class ExactJob
 
     public int? Room { get; }
 
-    public decimal Kilograms(long units) => unit.Kilograms(units);
+    /// <summary>
+    /// How far a load is from a band's ideal, for each time it is done. Last in it are counted the sets over their ideal,
+    /// too few to weigh against one unit, so that of two loads equally near the lighter is better.
+    /// </summary>
+    public long Deviation(long load, ExactBand band) =>
+        ((Math.Abs(load - band.Ideal) * Over) + (load > band.Ideal ? 1 : 0)) * band.Times;
+
+    /// <summary>A sum of deviations in kilograms.</summary>
+    public decimal Kilograms(long deviation) => unit.Kilograms(deviation / Over);
+
+    private long Over => SetOf.Length + 1;
 
     private static (ExactBand[] Sets, int[] SetOf) Merged(ExactBand[] all)
     {

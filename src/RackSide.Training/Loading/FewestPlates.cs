@@ -5,7 +5,8 @@ public static class FewestPlates
 {
     /// <summary>
     /// The best plan: fewest plates handled on a sleeve, of these the fewest plates on, of these the least deviation from
-    /// the ideals. What is then still equal goes to the plate that stays on longest, and to the heavier one.
+    /// the ideals, of these the fewest sets over their ideal. What is then still equal goes to the plate that stays on
+    /// longest, and to the heavier one.
     /// </summary>
     /// <remarks>
     /// It is exact. <see cref="Intervals"/> looks through every plan whose stacks hold at most so many new plates. A plan

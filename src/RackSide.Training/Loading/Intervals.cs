@@ -101,7 +101,7 @@ internal sealed class Intervals
         }
 
         var band = job.Sets[set - first];
-        return loads[state] < band.Low ? PlanCost.Never : new(0, Math.Abs(loads[state] - band.Ideal) * band.Times);
+        return loads[state] < band.Low ? PlanCost.Never : new(0, job.Deviation(loads[state], band));
     }
 
     /// <summary>The kinds that may come next; a row that begins before the first set goes on along the start stack.</summary>

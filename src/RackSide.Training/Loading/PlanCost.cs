@@ -2,7 +2,7 @@ namespace RackSide.Training.Loading;
 
 /// <summary>What a plan costs, compared in this order: plates handled, plates on, deviation.</summary>
 /// <param name="Plates">Plates handled in the upper half, plates on in the lower.</param>
-/// <param name="Deviation">In units of the job.</param>
+/// <param name="Deviation">As the job reckons it.</param>
 internal readonly record struct PlanCost(long Plates, long Deviation)
 {
     private const int Half = 32;

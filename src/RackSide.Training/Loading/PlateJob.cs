@@ -31,4 +31,17 @@ public sealed record PlateJob
 
     /// <summary>The most plates one sleeve takes, or null where that is not told.</summary>
     public int? Room { get; init; }
+
+    /// <summary>A row of sets on a gym's bar.</summary>
+    /// <param name="bar">The bar they are all done with.</param>
+    /// <param name="kit">The gym, for its plates.</param>
+    /// <param name="sets">The sets.</param>
+    /// <param name="onBar">The loaded bar that is at hand; another bar than this one does not count.</param>
+    internal static PlateJob On(Bar bar, GymKit kit, IReadOnlyList<LoadBand> sets, BarStack? onBar) => new()
+    {
+        Bar = bar.Mass,
+        Plates = kit.Plates,
+        Sets = sets,
+        Start = onBar?.Bar == bar ? onBar.Side : [],
+    };
 }

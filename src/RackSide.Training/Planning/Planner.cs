@@ -45,13 +45,22 @@ public static class Planner
     /// the kit can fill is left out.
     /// </summary>
     public static IReadOnlyList<Prescription> Prescriptions(
-        TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date) =>
-    [
-        .. from slot in day.Slots
-           let exercise = Fill(slot, catalogue, kit, lifter)
-           where exercise is not null
-           select Prescribe(slot, exercise, kit, history, date),
-    ];
+        TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date)
+    {
+        List<Prescription> prescriptions = [];
+        var (loads, onBar) = (new KitLoads(kit), default(BarStack));
+        foreach (var slot in day.Slots)
+        {
+            if (Fill(slot, catalogue, kit, lifter) is { } exercise)
+            {
+                var asked = Prescribe(slot, exercise, kit, history, date, onBar);
+                prescriptions.Add(asked);
+                onBar = BarOrder.Of(asked, exercise, loads, onBar).LastOrDefault() ?? onBar;
+            }
+        }
+
+        return prescriptions;
+    }
 
     /// <summary>
     /// The exercise that fills a slot: the first it lists that the kit allows, or else the first of its motion that is told
@@ -72,8 +81,14 @@ public static class Planner
         [.. Fitting.For(slot, catalogue, kit, lifter).Where(e => e.Id != current.Id).Take(MostOthers)];
 
     /// <summary>What a slot asks for with this exercise on a date; a swap in mid-session asks here too.</summary>
+    /// <param name="slot">The slot.</param>
+    /// <param name="exercise">What fills it.</param>
+    /// <param name="kit">What the gym owns.</param>
+    /// <param name="history">The lifter's sessions.</param>
+    /// <param name="date">The date.</param>
+    /// <param name="onBar">The loaded bar that the exercise before it left, whose plates may stay on; null for a bare bar.</param>
     public static Prescription Prescribe(
-        Slot slot, Exercise exercise, GymKit kit, TrainingHistory history, LocalDate date)
+        Slot slot, Exercise exercise, GymKit kit, TrainingHistory history, LocalDate date, BarStack? onBar = null)
     {
         var loads = Loads.For(exercise, kit);
         var decision = Progress.Next(slot, exercise, Past.Of(history, exercise, slot), loads, date);
@@ -85,7 +100,7 @@ public static class Planner
             Scheme = slot.Scheme,
             Targets = decision.Targets,
             Load = decision.Load,
-            Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, kit) : [],
+            Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, kit, onBar) : [],
             Rest = slot.Rest,
             Group = slot.Group,
             ChangeOver = slot.ChangeOver,

@@ -17,7 +17,7 @@ public static class Swapping
 
         var now = s.Setting.Catalogue[item.Asked.Exercise];
         return [.. Planner.Others(slot, now, s.Setting.Catalogue, s.Setting.Kit, s.Setting.Lifter).Take(9)
-            .Select(e => Planner.Prescribe(slot, e, s.Setting.Kit, s.Setting.Before, s.Head.Date))];
+            .Select(e => Planner.Prescribe(slot, e, s.Setting.Kit, s.Setting.Before, s.Head.Date, s.OnBar))];
     }
 
     internal static Turn Choose(Session s, Choosing p, int line)
