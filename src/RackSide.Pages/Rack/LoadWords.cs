@@ -8,13 +8,13 @@ namespace RackSide.Pages.Rack;
 /// <summary>What hands must do to have the next load ready.</summary>
 internal static class LoadWords
 {
-    /// <summary>What to change on the bar between the last set done and the one to come.</summary>
+    /// <summary>What to change on the bar, or to fetch, between the last set done and the one to come.</summary>
     public static string Change(Session s, AgendaItem next)
     {
         var to = SetInHand.AskedLoad(s);
-        if (BarInHand.For(s, to) is { } stack)
+        if (BarInHand.Change(s, to) is { } change)
         {
-            return PlateChange.Between(s.OnBar, stack).Text;
+            return change.Text;
         }
 
         return next is SlotItem of && to is { Amount: > 0 } load
@@ -23,6 +23,16 @@ internal static class LoadWords
                 : With(s.Setting.Catalogue[of.Asked.Exercise], load)
             : "";
     }
+
+    /// <summary>
+    /// What to change on the bar for the set on the page: always in a ramp, where changing plates is the rest, and
+    /// elsewhere where something is to change that no rest page told.
+    /// </summary>
+    public static string Plates(Session s, Lifting p, SlotItem item) =>
+        BarInHand.Change(s, SetInHand.Load(s, p)) is { } change
+        && (item is RampItem || (!change.IsNone && (p.Rested is null || SetInHand.Load(s, p) != SetInHand.AskedLoad(s))))
+            ? change.Text
+            : "";
 
     /// <summary>What a load that goes on no bar is, in the hands of the one who fetches it; empty for a bar or no load.</summary>
     public static string With(Exercise exercise, Mass load) => exercise.LoadType switch

@@ -21,6 +21,9 @@ public static class BarInHand
     /// <returns>The loaded bar; null where the item goes on no bar or the kit cannot make the load.</returns>
     public static BarStack? For(Session s, Mass? load) => For(s.Setting, s.Place, s.Place.Current, load, s.OnBar);
 
+    /// <summary>What to change on the bar for the item in hand at a load; null as in <see cref="For(Session, Mass?)"/>.</summary>
+    public static PlateChange? Change(Session s, Mass? load) => For(s, load) is { } stack ? PlateChange.Between(s.OnBar, stack) : null;
+
     /// <summary>What is on the bar after a fact: the stack of its set; as before where the fact is no set on a bar.</summary>
     internal static BarStack? After(SessionSetting setting, Place before, BarStack? onBar, Fact fact) =>
         fact is SetDone set && setting.Catalogue.Find(set.Exercise)?.LoadType == LoadType.Barbell
