@@ -27,20 +27,20 @@ internal sealed class Intervals
         (next, loads, kinds) = (sleeve.Next.ToArray(), sleeve.Loads.ToArray(), job.Kinds.Length);
         first = job.Start.Length > 0 ? 1 : 0;
         sets = first + job.Sets.Length;
-        push = new PlanCost[sets * sets];
-        ceiling = new long[sets * sets];
+        push = new PlanCost[Row(sets - 1, sets - 1) + 1];
+        ceiling = new long[push.Length];
         for (var i = 0; i < sets; i++)
         {
             var (high, times) = (long.MaxValue, 0);
             for (var j = i; j < sets; j++)
             {
                 (high, times) = j < first ? (high, times) : (Math.Min(high, job.Sets[j - first].High), times + job.Sets[j - first].Times);
-                ceiling[(i * sets) + j] = high;
-                push[(i * sets) + j] = PlanCost.Of((i < first ? 0 : 1) + (j == sets - 1 && !job.StrippedAtEnd ? 0 : 1), times);
+                ceiling[Row(i, j)] = high;
+                push[Row(i, j)] = PlanCost.Of((i < first ? 0 : 1) + (j == sets - 1 && !job.StrippedAtEnd ? 0 : 1), times);
             }
         }
 
-        known = new PlanCost[sets * sets * loads.Length];
+        known = new PlanCost[push.Length * loads.Length];
         Array.Fill(known, NotReckoned);
     }
 
@@ -55,9 +55,12 @@ internal sealed class Intervals
         return stacks[first..];
     }
 
+    /// <summary>The number of the row of sets from i to j, no earlier than i.</summary>
+    private int Row(int i, int j) => (i * ((2 * sets) - i - 1) / 2) + j;
+
     private PlanCost Best(int i, int j, int state)
     {
-        var row = (i * sets) + j;
+        var row = Row(i, j);
         if (loads[state] > ceiling[row])
         {
             return PlanCost.Never;
@@ -83,7 +86,7 @@ internal sealed class Intervals
         {
             if (After(i, state, kind) is var more && more >= 0 && Best(i, j, more) is { CanBe: true } above)
             {
-                best = Better(best, above + push[(i * sets) + j]);
+                best = Better(best, above + push[Row(i, j)]);
             }
         }
 
@@ -133,7 +136,7 @@ internal sealed class Intervals
         var (from, to) = Choices(i, state);
         for (var kind = from; kind < to; kind++)
         {
-            if (After(i, state, kind) is var more && more >= 0 && Best(i, j, more) is { CanBe: true } above && above + push[(i * sets) + j] == best)
+            if (After(i, state, kind) is var more && more >= 0 && Best(i, j, more) is { CanBe: true } above && above + push[Row(i, j)] == best)
             {
                 Follow(i, j, more, [.. on, kind], stacks);
                 return;
