@@ -45,9 +45,14 @@ public static class LightWeeks
             ? first
             : null;
 
-    /// <summary>A main lift that is to get lighter after its misses, and whose misses no light week has answered yet.</summary>
+    /// <summary>
+    /// A main lift that gets lighter after its misses, and whose misses no light week has answered yet. One that is at the
+    /// lightest load already is too hard an exercise rather than a tired one.
+    /// </summary>
     private static bool Stalls(Prescription asked, TrainingHistory history, List<LocalDate> light) =>
-        asked.Why.Code == Reasons.ThirdMiss && MainLifts.Is(asked)
+        asked.Why.Code == Reasons.ThirdMiss && MainLifts.Is(asked) && Amount(asked, "from") != Amount(asked, "to")
         && history.Of(asked.Exercise).LastOrDefault(p => !LightWeek.Is(p.Asked)) is { } missed
         && light.All(d => d < missed.Date);
+
+    private static decimal? Amount(Prescription asked, string name) => asked.Why.Inputs.FirstOrDefault(i => i.Name == name)?.Amount;
 }

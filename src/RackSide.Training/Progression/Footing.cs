@@ -93,6 +93,11 @@ internal sealed class Footing
     public (Performance Before, IReadOnlyList<Performance> Since)? Around(LocalDate date) =>
         past.LastOrDefault(p => p.Date < date) is { } before ? (before, [.. past.Where(p => p.Date >= date)]) : null;
 
+    /// <summary>How many sessions running, the newest first, at the load last used, had such a verdict.</summary>
+    public int InARow(Func<Verdict, bool> such) => past.Reverse()
+        .TakeWhile(p => LoadUsed.Of(p, Exercise) == Used && such(Judge.Of(p, Exercise)))
+        .Count();
+
     /// <summary>
     /// In how many sessions running, the newest first, the last set went so many reps over its goal at the load last used.
     /// Sessions cut short or done at mixed loads are passed over.

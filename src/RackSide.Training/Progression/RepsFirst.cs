@@ -7,18 +7,22 @@ namespace RackSide.Training.Progression;
 
 /// <summary>
 /// Extra reps before a step over ten per cent: where the next load that the kit gives lies above the handbook's ceiling
-/// (ACSM 2009: 2 to 10 per cent), each set is asked for one rep more, then for two, and only then for the load. The two
-/// are ours. It is for sets of alike reps; a range has worked its reps up before, and two-for-two asks for them itself.
+/// (ACSM 2009: 2 to 10 per cent), each set is asked for one rep more, then for two, and only then for the load. It is an
+/// offer: where it was not taken in two sessions running, with all sets of the plan done, the load comes all the same. The
+/// two and two are ours. It is for sets of alike reps; a range has worked its reps up before, and two-for-two asks for them
+/// itself.
 /// </summary>
 internal static class RepsFirst
 {
     /// <summary>How many extra reps come before the load.</summary>
     public const int MostExtra = 2;
 
+    private const int MostOffers = 2;
+
     /// <summary>More reps instead of that load, or null where the load is due.</summary>
     public static Decision? Next(Footing f, Mass load, Mass harder, string done)
     {
-        if (!Applies(f) || !Ceiling.IsOver(load, harder, f.Exercise))
+        if (!Applies(f) || IsSpent(f) || !Ceiling.IsOver(load, harder, f.Exercise))
         {
             return null;
         }
@@ -27,6 +31,9 @@ internal static class RepsFirst
         var shown = Math.Max(f.Asked, f.Fewest);
         return shown >= goal + MostExtra ? null : More(f, load, harder, done, Math.Max(shown, goal) + 1);
     }
+
+    /// <summary>Whether extra reps were offered in two sessions running at this load and not all done.</summary>
+    public static bool IsSpent(Footing f) => f.InARow(v => v == Verdict.WithinRange) >= MostOffers;
 
     /// <summary>What follows where the extra reps were not all done, which is no miss: the sets of the plan were.</summary>
     public static Decision Again(Footing f)

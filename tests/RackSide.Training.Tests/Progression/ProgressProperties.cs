@@ -37,7 +37,7 @@ public class ProgressProperties
     public void Every_load_can_be_loaded_and_every_target_is_within_the_scheme() => Each((slot, exercise, past, loads, next) =>
     {
         loads.All.Should().Contain(next.Load!.Value);
-        next.Targets.Should().HaveCount(slot.Scheme.Sets);
+        next.Targets.Count.Should().BeOneOf(slot.Scheme.Sets, (slot.Scheme.Sets + 1) / 2);
         next.Targets.Should().OnlyContain(t => t >= 5 && t <= 12);
     });
 
