@@ -22,7 +22,7 @@ internal sealed record ReasonJson(string Code, string Line, IReadOnlyList<Reason
 {
     /// <summary>That reason.</summary>
     public static ReasonJson Of(Reason why) =>
-        new(why.Code, why.Line, [.. why.Inputs.Select(i => new ReasonInputJson(i.Name, i.Amount, i.Unit.Length > 0 ? i.Unit : null))], why.Advice);
+        new(why.Code, why.Line, [.. why.Inputs.Select(i => new ReasonInputJson(i.Name, MassJson.Plain(i.Amount), i.Unit.Length > 0 ? i.Unit : null))], why.Advice);
 }
 
 /// <summary>A number a reason rests on.</summary>
