@@ -41,8 +41,8 @@ internal static class LayOff
 
     private static Decision? CarriedOn(Footing f) => f.OwnGap switch
     {
-        > TwentyPercentDays => Lighter(f, 10, $"{f.OwnGap} days since it was done, motion trained"),
-        > CarryOnDays => Repeat(f, Reasons.OtherExercise, $"{f.OwnGap} days since it was done, motion trained"),
+        > TwentyPercentDays => Lighter(f, 10, $"{f.OwnGap} days without this exercise"),
+        > CarryOnDays => Repeat(f, Reasons.OtherExercise, $"{f.OwnGap} days without this exercise, motion trained"),
         _ => f.Meanwhile.IllSince(f.Last.Date) is { } ill ? Repeat(f, Reasons.AfterIllness, Ill(ill)) : null,
     };
 

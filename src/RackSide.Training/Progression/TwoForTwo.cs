@@ -15,22 +15,18 @@ internal static class TwoForTwo
 
     public static Decision Next(Footing f) =>
         f.MissedTooOften ? TooManyMisses.Next(f)
-        : f.Verdict is not (Verdict.Met or Verdict.WithinRange) ? Offered(f, Again.After(f, Goal(f)))
+        : f.Verdict is not (Verdict.Met or Verdict.WithinRange) ? Again.After(f, Goal(f))
         : f.TimesOver(RepsOver) >= Sessions ? StepUp.Next(f, Reasons.TwoForTwo, "two reps over, twice running, last")
-        : Offered(f, Hold(f));
+        : Hold(f);
 
     private static Decision Hold(Footing f)
     {
         var same = LoadText.Same(f.Load, f.Exercise);
-        return new(f.Load, Goal(f), f.TimesOver(RepsOver) > 0
-            ? new(Reasons.TwoOverOnce, $"two reps over in the last set on {f.On}: {same}, two over once more")
-            : new(Reasons.GoalMet, $"{Reps.Text(f.Last.Asked)} done on {f.On}: {same}, until the last set goes two over"));
+        var why = f.TimesOver(RepsOver) > 0
+            ? new Reason(Reasons.TwoOverOnce, $"two over in the last set on {f.On}: {same}, once more so")
+            : new Reason(Reasons.GoalMet, $"{Reps.Text(f.Last.Asked)} done on {f.On}: {same}, until the last set goes two over");
+        return new(f.Load, Goal(f), why.Advise($"in the last set go on past {Reps.Low(f.Slot.Scheme)} while every rep is good"));
     }
 
     private static IReadOnlyList<int> Goal(Footing f) => Reps.Each(f.Slot.Scheme, Reps.Low(f.Slot.Scheme));
-
-    private static Decision Offered(Footing f, Decision decision) => decision with
-    {
-        Why = decision.Why.Advise($"in the last set go on past {Reps.Low(f.Slot.Scheme)} while every rep is good"),
-    };
 }
