@@ -76,7 +76,7 @@ internal static class RestPage
         var next = s.Place.Current!;
         var bottom = Frame.Bottom(size);
         var which = next is TotalItem total ? $"{s.Place.Counted(total.Slot)} of {total.Total} done" : $"{Words.Which(next)}   {Asks(s, next)}";
-        List<string> lines = [$"THEN  {Words.Name(s, next).ToUpperInvariant()}  {which}", LoadWords.Change(s, next), SessionPages.Told(s) ?? "", Advice(next)];
+        List<string> lines = [$"THEN  {Words.Name(s, next).ToUpperInvariant()}  {which}", LoadWords.Change(s, next), SessionPages.Told(s) ?? "", .. Frame.Wrap(Advice(next), size.Columns - margin)];
         lines = [.. lines.Where(l => l.Length > 0)];
         if (size.Compact && lines[0].Length > size.Columns)
         {

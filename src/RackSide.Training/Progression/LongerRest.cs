@@ -18,7 +18,7 @@ internal static class LongerRest
     {
         var minutes = exercise.Motion is Motion.ElbowFlexion or Motion.ElbowExtension ? 2 : 3;
         return slot.Scheme is Scheme.Fixed or Scheme.Range && slot.Rest < Duration.FromMinutes(minutes)
-            ? string.Create(CultureInfo.InvariantCulture, $"first try a longer rest: {minutes} min between the sets")
+            ? string.Create(CultureInfo.InvariantCulture, $"rest longer first: {minutes} min between sets")
             : null;
     }
 }
