@@ -10,7 +10,7 @@ namespace RackSide.Training.History;
 public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IReadOnlyList<Fact>? ToldOutside = null)
 {
     // Folded once, because a day's plan asks for each of its exercises and a session is a fold of its facts.
-    private readonly Lazy<Folded> folded = new(() => new Folded([.. Performances(Sessions)]));
+    private readonly Lazy<Folded> folded = new(() => new Folded([.. Performances(Sessions)], SoreIn(Sessions, ToldOutside)));
 
     /// <summary>A history with nothing in it.</summary>
     public static TrainingHistory Empty { get; } = new([]);
@@ -35,9 +35,7 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
     public IEnumerable<Performance> Of(Motion motion) => folded.Value.ByMotion[motion];
 
     /// <summary>The sore motions told and not taken back, outside sessions and in them, in the order told.</summary>
-    public IEnumerable<SoreTold> Sore => Told.OfType<SoreTold>()
-        .Concat(Sessions.Where(s => s.Facts.Any(f => f is SoreTold)).SelectMany(s => s.Standing.OfType<SoreTold>()))
-        .OrderBy(s => s.At);
+    public IReadOnlyList<SoreTold> Sore => folded.Value.Sore;
 
     /// <inheritdoc/>
     public bool Equals(TrainingHistory? other) => other is not null && Sessions.Equals(other.Sessions);
@@ -58,8 +56,18 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
             Begun = session.Head.Begun,
         };
 
-    private sealed class Folded(List<Performance> all)
+    private static IReadOnlyList<SoreTold> SoreIn(IReadOnlyList<SessionRecord> sessions, IReadOnlyList<Fact>? outside) =>
+    [
+        .. sessions.Where(s => s.Facts.Any(f => f is SoreTold)).SelectMany(s => s.Standing)
+            .Concat((outside ?? []).Standing())
+            .OfType<SoreTold>()
+            .OrderBy(s => s.At),
+    ];
+
+    private sealed class Folded(List<Performance> all, IReadOnlyList<SoreTold> sore)
     {
+        public IReadOnlyList<SoreTold> Sore { get; } = sore;
+
         public ILookup<string, Performance> ByExercise { get; } = all.ToLookup(p => p.Asked.Exercise);
 
         public ILookup<Motion, Performance> ByMotion { get; } = all.ToLookup(p => p.Asked.Motion);
