@@ -33,8 +33,8 @@ public static class Planner
         TrainingDay? asked = null)
     {
         var due = asked is null
-            ? DueRule.For(plan, Past.Days(history), today)
-            : DueRule.AskedFor(plan, Past.Days(history), today, asked);
+            ? DueRule.For(plan, Past.Days(history), today, Past.Away(history))
+            : DueRule.AskedFor(plan, Past.Days(history), today, asked, Past.Away(history));
         return due.Day is { } day
             ? Filled(due, day, catalogue, kit, lifter, history, today)
             : new TodaysPlan(due, null, [], Duration.Zero, []);

@@ -68,7 +68,7 @@ public sealed record WeekSummary
         {
             Week = week,
             Done = [.. done.Select(s => (s.Head.Date, s.Head.DayName))],
-            Planned = plan.Week.Count,
+            Planned = plan.DaysAWeek,
             Lifts = lifts,
             Work = WeekWork.Of(week, history, catalogue),
             Body = body,
@@ -80,7 +80,7 @@ public sealed record WeekSummary
 
     private static IReadOnlyList<Prescription> NextStrength(
         Plan plan, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate today) =>
-        DueRule.NextStrength(plan, Past.Days(history), today) is var (date, day)
+        DueRule.NextStrength(plan, Past.Days(history), today, Past.Away(history)) is var (date, day)
             ? Planner.Prescriptions(day, catalogue, kit, lifter, history, date)
             : [];
 }

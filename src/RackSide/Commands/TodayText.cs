@@ -31,6 +31,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
         {
             DueKind.Train => string.Create(CultureInfo.InvariantCulture, $"{todays.Day!.Name}, about {todays.Estimate.TotalMinutes:0} min"),
             DueKind.Rest => "rest day",
+            DueKind.Away => "away",
             _ => "done",
         };
         return $"{gym.Today.Short()} {gym.Today.Year}: {what}{(lifter.Name.Length > 0 ? $", for {lifter.Name}" : "")}";

@@ -38,8 +38,8 @@ internal sealed class Desk(Gym gym)
     /// <summary>An extra session on a rest day.</summary>
     public IConversation TrainAnyway(Lifter lifter)
     {
-        var due = gym.TodaysPlan(lifter).Due;
-        return Offer(gym.TodaysPlan(lifter, due.NextDay));
+        var history = gym.History(lifter);
+        return Offer(gym.TodaysPlan(lifter, DueRule.Extra(gym.Plan, Past.Days(history), gym.Today, Past.Away(history))));
     }
 
     /// <summary>A body weight, then the rest day again.</summary>
@@ -130,7 +130,7 @@ internal sealed class Desk(Gym gym)
         var due = todays.Due;
         var next = Planner.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, gym.History(lifter), due.Next, due.NextDay);
         return new RestDayConversation(new RestDayTexts(
-            due.Kind == DueKind.DoneToday ? "DONE FOR TODAY" : "REST DAY",
+            due.Kind switch { DueKind.DoneToday => "DONE FOR TODAY", DueKind.Away => "AWAY", _ => "REST DAY" },
             gym.Today.Short(),
             due.Why,
             $"{due.Next.Short()}, {due.NextDay.Name}",
