@@ -24,6 +24,8 @@ internal sealed class RackSideCommand : RootCommand
         AddOptions();
         Subcommands.Add(new TodayCommand(this, around));
         Subcommands.Add(new SummaryCommand(this, around));
+        Subcommands.Add(new CalendarCommand(this, around));
+        Subcommands.Add(new AwayCommand(this, around));
         Subcommands.Add(new HistoryCommand(this, around));
         Subcommands.Add(new PlatesCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));

@@ -29,4 +29,6 @@ internal static class JsonOutput
 [JsonSerializable(typeof(NoWeekJson))]
 [JsonSerializable(typeof(HistoryJson))]
 [JsonSerializable(typeof(PlatesJson))]
+[JsonSerializable(typeof(AwayJson))]
+[JsonSerializable(typeof(CalendarJson))]
 internal sealed partial class RackSideJson : JsonSerializerContext;
