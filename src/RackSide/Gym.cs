@@ -140,15 +140,20 @@ internal sealed class Gym : IDisposable
     }
 
     /// <summary>What a session of a training day is held against.</summary>
-    public SessionSetting Setting(Lifter lifter, TrainingDay day, IReadOnlyList<Prescription> prescriptions, FactId? held = null) => new()
+    public SessionSetting Setting(Lifter lifter, TrainingDay day, IReadOnlyList<Prescription> prescriptions, FactId? held = null)
     {
-        Day = day,
-        Catalogue = Catalogue,
-        Loads = new KitLoads(Kit),
-        Lifter = lifter,
-        Before = new TrainingHistory([.. Logbook.Sessions(lifter.Key).Where(s => s.Head.Id != held)], Logbook.Told(lifter.Key)),
-        Checks = BeforeLoading.For(day.Kind, prescriptions.Select(p => Catalogue[p.Exercise]), Kit),
-    };
+        var before = new TrainingHistory([.. Logbook.Sessions(lifter.Key).Where(s => s.Head.Id != held)], Logbook.Told(lifter.Key));
+        return new SessionSetting
+        {
+            Day = day,
+            Catalogue = Catalogue,
+            Loads = new KitLoads(Kit),
+            Lifter = lifter,
+            Before = before,
+            Pace = LifterPace.Of(before),
+            Checks = BeforeLoading.For(day.Kind, prescriptions.Select(p => Catalogue[p.Exercise]), Kit),
+        };
+    }
 
     /// <inheritdoc/>
     public void Dispose()

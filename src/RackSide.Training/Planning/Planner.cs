@@ -40,6 +40,38 @@ public static class Planner
             : new TodaysPlan(due, null, [], Duration.Zero, []);
     }
 
+    /// <summary>The same plan in less time, with what is left out told; see <see cref="TimeBudget"/>.</summary>
+    public static TodaysPlan Within(TodaysPlan todays, Duration time, Catalogue catalogue, GymKit kit, TrainingHistory history)
+    {
+        var trimmed = TimeBudget.Trim(todays.Prescriptions, catalogue, time, LifterPace.Of(history));
+        return todays with
+        {
+            Prescriptions = trimmed.Kept,
+            NoTimeFor = trimmed.NoTimeFor,
+            Estimate = trimmed.Estimate,
+            PlatesNeeded = PlateCheck.For(trimmed.Kept, catalogue, kit),
+            LeftOut = [.. todays.LeftOut, .. NoTime(trimmed, catalogue, time)],
+        };
+    }
+
+    private static IEnumerable<string> NoTime(TrimmedPlan trimmed, Catalogue catalogue, Duration time)
+    {
+        if (trimmed.NoTimeFor.Count > 0)
+        {
+            yield return $"no time for {string.Join(", ", trimmed.NoTimeFor.Select(p => catalogue[p.Exercise].ShortName.ToLowerInvariant()))}: left out, not missed";
+        }
+
+        if (trimmed.Kept.Where(p => p.SetsLeftOut > 0).ToList() is { Count: > 0 } fewer)
+        {
+            yield return $"fewer sets of {string.Join(", ", fewer.Select(p => catalogue[p.Exercise].ShortName.ToLowerInvariant()))}";
+        }
+
+        if (!trimmed.Fits)
+        {
+            yield return $"it takes longer than {time.TotalMinutes:0} min: the warm-up and the first lift are never cut";
+        }
+    }
+
     /// <summary>
     /// The prescriptions of a training day if it is done on that date, in the order of its slots; a slot that nothing in
     /// the kit can fill is left out.
@@ -98,7 +130,7 @@ public static class Planner
     {
         var prescriptions = Prescriptions(day, catalogue, kit, lifter, history, today);
         return new TodaysPlan(
-            due, day, prescriptions, TimeEstimate.Of(prescriptions, catalogue), PlateCheck.For(prescriptions, catalogue, kit))
+            due, day, prescriptions, TimeEstimate.Of(prescriptions, catalogue, LifterPace.Of(history)), PlateCheck.For(prescriptions, catalogue, kit))
         {
             LeftOut =
             [

@@ -17,7 +17,7 @@ internal static class Examples
     /// <summary>The examples of a command, the most wanted first.</summary>
     public static IReadOnlyList<(string Line, string Does)> Of(Command command) => command switch
     {
-        TodayCommand => [Today, ("rackside today --json", "the same for another program")],
+        TodayCommand => [Today, ("rackside today --minutes 35", "the same in less time"), ("rackside today --json", "the same for another program")],
         SummaryCommand => [Week, ("rackside summary --week 2026-W48", "an earlier week"), ("rackside summary --json", "the same for another program")],
         CalendarCommand => [Calendar, ("rackside calendar --ics training.ics --at 18:30 --remind 30", "a file for any calendar"), ("rackside calendar --json", "for another program")],
         AwayCommand => [Away, ("rackside away today --for illness", "until you say that you are back"), ("rackside away --back", "you are back"), ("rackside away --take-back 2026-12-20", "as if never told"), ("rackside away --json", "for another program")],

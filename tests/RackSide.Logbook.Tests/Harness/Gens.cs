@@ -33,6 +33,7 @@ internal static class Gens
         from exercise in Text
         from scheme in Scheme
         from targets in Gen.Int.List[0, 5]
+        from fewer in Gen.Int[0, 9]
         from load in Maybe(Mass)
         from ramp in Gen.Select(Mass, Gen.Int, (m, r) => new RampSet(m, r)).List[0, 4]
         from rest in Duration
@@ -47,6 +48,7 @@ internal static class Gens
             Exercise = exercise,
             Scheme = scheme,
             Targets = targets,
+            SetsLeftOut = fewer,
             Load = load,
             Ramp = ramp,
             Rest = rest,

@@ -119,6 +119,81 @@ public sealed class RackVisitTests : IDisposable
         Stay(visit => Shows(visit).Should().MatchRegex(@"Barbell back squat +5x5 +22\.5 kg").And.Contain("all 5x5 done on Mon 23 Nov: 2.5 kg more"));
     }
 
+    [Fact]
+    public void Days_away_are_told_on_the_screen_and_taken_back_there()
+    {
+        FirstDay();
+        clock.AdvanceDays(1);
+
+        Stay(visit =>
+        {
+            Press(visit, "5");
+            Press(visit, "1");
+            Press(visit, "25.11E");
+            Press(visit, "6.12E");
+            Press(visit, "1");
+            Shows(visit).Should().Contain("written").And.Contain("take back: Wed 25 Nov to Sun 6 Dec 2026, holiday");
+            Press(visit, "/");
+            Shows(visit).Should().Contain("Next: Mon 7 Dec, Strength day");
+            Press(visit, "4");
+            Shows(visit).Should().Contain("away");
+            Press(visit, "/");
+            Press(visit, "5");
+            Press(visit, "2");
+            Shows(visit).Should().Contain("taken back");
+            Press(visit, "/");
+            Shows(visit).Should().Contain("Next: Wed 25 Nov, Skills day");
+        });
+    }
+
+    [Fact]
+    public void With_less_time_the_plan_is_shown_shorter_can_be_had_back_and_keeps_what_is_left_out()
+    {
+        Stay(visit =>
+        {
+            SetUp(visit);
+            Press(visit, "*1");
+            Press(visit, "35E");
+            Shows(visit).Should().Contain("no time for").And.Contain("about 3");
+            Press(visit, "*2");
+            Shows(visit).Should().NotContain("no time for");
+            Press(visit, "*1");
+            Press(visit, "35E");
+            BeginAndLift(visit);
+            Press(visit, "/53");
+            Press(visit, "E");
+        });
+
+        var session = Sessions().Should().ContainSingle().Which;
+        session.Head.Prescriptions.Should().HaveCount(8);
+        session.Head.Prescriptions.Should().Contain(p => p.SetsLeftOut > 0);
+        session.Facts.Take(3).Should().AllBeOfType<SlotLeftOut>();
+        session.LeftOut.Should().Contain("core");
+    }
+
+    [Fact]
+    public void A_page_left_standing_over_midnight_shows_the_new_day_and_a_session_keeps_its_own()
+    {
+        Stay(visit =>
+        {
+            SetUp(visit);
+            clock.Reset(Instant.FromUtc(2026, 11, 24, 0, 30));
+            visit.Tick(clock.GetCurrentInstant());
+            Shows(visit).Should().Contain("Tue 24 Nov");
+        });
+        clock.Reset(Instant.FromUtc(2026, 11, 25, 23, 50));
+        Stay(visit =>
+        {
+            BeginAndLift(visit);
+            clock.AdvanceMinutes(30);
+            visit.Tick(clock.GetCurrentInstant());
+            Shows(visit).Should().NotContain("Thu 26 Nov");
+            Press(visit, "/53");
+            Press(visit, "E");
+        });
+        Sessions().Should().ContainSingle().Which.Head.Date.Should().Be(new LocalDate(2026, 11, 25));
+    }
+
     private void FirstDay() => Stay(visit =>
     {
         SetUp(visit);
