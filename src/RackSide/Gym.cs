@@ -27,7 +27,7 @@ internal sealed class Gym : IDisposable
         Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, LiteLogbook? logbook, IDisposable? closing, DateTimeZone? abroad)
     {
         (this.closing, this.abroad) = (closing, abroad);
-        (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, clock, catalogue, plan, rules, logbook ?? (ILogbook)new NoLogbook());
+        (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, new MendedClock(clock), catalogue, plan, rules, logbook ?? (ILogbook)new NoLogbook());
         Report = logbook?.Report.Sentence;
     }
 
@@ -35,7 +35,7 @@ internal sealed class Gym : IDisposable
     public Folders Folders { get; }
 
     /// <summary>The clock.</summary>
-    public IClock Clock { get; }
+    public MendedClock Clock { get; }
 
     /// <summary>The time zone of this stay: the one a traveller named, or the gym's, or the machine's.</summary>
     public DateTimeZone Zone => abroad ?? Rules?.Zone ?? SystemTime.Zone();
@@ -60,6 +60,14 @@ internal sealed class Gym : IDisposable
 
     /// <summary>Today's date in the gym.</summary>
     public LocalDate Today => Clock.GetCurrentInstant().InZone(Zone).Date;
+
+    /// <summary>Why the clock cannot be believed, by what is written here; null where it can.</summary>
+    public ClockDoubt? Doubt()
+    {
+        var lifters = Logbook.Lifters();
+        return ClockDoubt.Of(
+            lifters.SelectMany(l => Logbook.Sessions(l.Key)), lifters.SelectMany(l => Logbook.Told(l.Key)), Clock.GetCurrentInstant());
+    }
 
     /// <summary>The plan on the weekdays of this gym, where they are as many as the plan has; or rolling, where the gym's days roll.</summary>
     public Plan Plan => Rules switch

@@ -82,7 +82,7 @@ public sealed class AwayConversation(AwayTexts texts) : IConversation
 
     private EntryPage Entry(string question, string empty) => new(Title, question, typed, DateEntry.Room)
     {
-        Unit = DateEntry.Read(typed, Near) is { } date ? $"= {date.Shown()}" : "",
+        Unit = DateTyping.Shown(typed, Near),
         Below = $"Day.month, such as 20.12 or 20.12.2026. ENTER alone: {empty}.",
         Hints = [new("ENTER", "go on"), new("0-9 .", "type"), new("/", "back"), new("!", "stop signs")],
     };

@@ -39,7 +39,7 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
         from prescription in session.Prescriptions
         let sets = work[(prescription.Slot, prescription.Exercise)].ToList()
         where sets.Count > 0
-        select new Performance(session.Head.Date, prescription, sets, leftOut.Contains(prescription.Slot) || prescription.SetsLeftOut > 0);
+        select new Performance(session.Date, prescription, sets, leftOut.Contains(prescription.Slot) || prescription.SetsLeftOut > 0);
 }
 
 /// <summary>What was done of one prescription on one day.</summary>

@@ -63,11 +63,11 @@ public sealed record WeekSummary
         var due = Planner.For(plan, catalogue, kit, lifter, history, today).Due;
         var lifts = LiftLines.Of(NextStrength(plan, catalogue, kit, lifter, history, today), catalogue, history);
         var body = BodyLine.Of(weighIns, week, lifter.Unit);
-        var done = history.Sessions.Where(s => week.Holds(s.Head.Date) && s.Trained()).ToList();
+        var done = history.Sessions.Where(s => week.Holds(s.Date) && s.Trained()).ToList();
         return new WeekSummary
         {
             Week = week,
-            Done = [.. done.Select(s => (s.Head.Date, s.Head.DayName))],
+            Done = [.. done.Select(s => (s.Date, s.Head.DayName))],
             Planned = plan.DaysAWeek,
             Lifts = lifts,
             Work = WeekWork.Of(week, history, catalogue),

@@ -18,7 +18,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
     [
         .. PlainText.Wrap(Head()),
         .. PlainText.Wrap($"why: {todays.Due.Why}"),
-        .. open is null ? [] : PlainText.Wrap($"A session begun on {open.Head.Date.Short()} is still open; rackside goes on with it."),
+        .. open is null ? [] : PlainText.Wrap($"A session begun on {open.Date.Short()} is still open; rackside goes on with it."),
         .. todays.Prescriptions.SelectMany(Slot),
         .. todays.Day is null ? [] : Foot(todays.Day),
         "",

@@ -31,4 +31,5 @@ internal static class JsonOutput
 [JsonSerializable(typeof(PlatesJson))]
 [JsonSerializable(typeof(AwayJson))]
 [JsonSerializable(typeof(CalendarJson))]
+[JsonSerializable(typeof(RedateJson))]
 internal sealed partial class RackSideJson : JsonSerializerContext;

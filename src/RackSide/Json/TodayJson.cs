@@ -81,6 +81,6 @@ internal sealed record TodayJson
         PlatesEachSide = [.. todays.PlatesNeeded.Select(MassJson.Of)],
         LeftOut = todays.LeftOut,
         Next = DatedDayJson.Of(todays.Due.Next, todays.Due.NextDay.Name),
-        OpenSession = open is null ? null : DatedDayJson.Of(open.Head.Date, open.Head.DayName),
+        OpenSession = open is null ? null : DatedDayJson.Of(open.Date, open.Head.DayName),
     };
 }

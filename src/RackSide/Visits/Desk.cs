@@ -35,6 +35,9 @@ internal sealed class Desk(Gym gym)
         return lifter;
     }
 
+    /// <summary>The clock cannot be believed: the lifter is asked for the date.</summary>
+    public ClockConversation AskForTheDate(ClockDoubt doubt) => new(gym.Today, doubt.Last?.InZone(gym.Zone).Date, doubt.Behind);
+
     /// <summary>Today: its plan, or that it is a rest day.</summary>
     public IConversation Today(Lifter lifter) => Today(lifter, done: null);
 
@@ -133,7 +136,7 @@ internal sealed class Desk(Gym gym)
     {
         var next = Place.Of(Setting(lifter, open).Checks, open).Current;
         var last = open.Facts.Count > 0 ? open.Facts[^1].At : open.Head.Begun;
-        return new ResumeConversation(Title(open.Head.Kind, open.Head.Date), ResumeText.Sentence(gym.Catalogue, next, last.InZone(gym.Zone).LocalDateTime));
+        return new ResumeConversation(Title(open.Head.Kind, open.Date), ResumeText.Sentence(gym.Catalogue, next, last.InZone(gym.Zone).LocalDateTime));
     }
 
     /// <summary>The open session goes on at the same set.</summary>

@@ -16,6 +16,7 @@ internal sealed class RackVisit : IConversation, IDisposable
 {
     private readonly Gym gym;
     private readonly Desk desk;
+    private readonly ClockDoubt? doubt;
     private IConversation inner;
     private LocalDate shownOn;
     private Action? wake;
@@ -29,7 +30,8 @@ internal sealed class RackVisit : IConversation, IDisposable
         desk = new Desk(gym);
         Lifter = gym.Lifter(lifter);
         shownOn = gym.Today;
-        inner = Arrive();
+        doubt = gym.Doubt();
+        inner = doubt is null ? Arrive() : desk.AskForTheDate(doubt);
     }
 
     /// <summary>Who trains; null until somebody joins.</summary>
@@ -119,6 +121,7 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <summary>What follows a conversation that ended; null for nothing.</summary>
     private IConversation? After(IConversation ended) => ended switch
     {
+        ClockConversation { Today: { } today } => Mended(today),
         SetUpConversation { Answers: { } answers } => Join(answers),
         ResumeConversation { Choice: ResumeChoice.GoOn } => desk.GoOn(Lifter!),
         ResumeConversation { Choice: ResumeChoice.Close } => desk.Close(Lifter!),
@@ -140,6 +143,13 @@ internal sealed class RackVisit : IConversation, IDisposable
         WeekConversation => desk.Today(Lifter!),
         _ => null,
     };
+
+    private IConversation Mended(LocalDate today)
+    {
+        gym.Clock.Mend(today, gym.Zone, doubt!.Last);
+        shownOn = gym.Today;
+        return Arrive();
+    }
 
     private IConversation Join(SetUpAnswers answers)
     {

@@ -95,6 +95,7 @@ internal static class Gens
         Text.Select(item => (Fact)new ItemTicked(id, at, item)),
         Text.Select(slot => (Fact)new SlotLeftOut(id, at, slot)),
         Mass.Select(weight => (Fact)new BodyWeighed(id, at, weight)),
+        Date.Select(date => (Fact)new SessionRedated(id, at, date)),
         Gen.Const((Fact)new SessionClosed(id, at))));
 
     public static readonly Gen<Lifter> Lifter = Gen.Select(

@@ -19,7 +19,7 @@ public class CalendarPageTests
             foreach (var (name, keys) in new[]
             {
                 ("calendar", ""), ("calendar-day", "DOWN + + +"), ("away", ""), ("away-from", "1 20.12"), ("away-why", "1 20.12 ENTER 3.1 ENTER"),
-                ("more", ""), ("less-time", "35"),
+                ("more", ""), ("less-time", "35"), ("clock", "27.11"), ("clock-ahead", ""),
             })
             {
                 foreach (var (columns, rows) in new[] { (50, 15), (80, 24), (120, 40), (30, 8) })
@@ -139,11 +139,31 @@ public class CalendarPageTests
         (less.Ended, less.Minutes).Should().Be((ended, minutes));
     }
 
+    [Theory]
+    [InlineData("27.11 ENTER", true, "2026-11-27")]
+    [InlineData("27.11.2026 ENTER", true, "2026-11-27")]
+    [InlineData("26.11 ENTER", true, "2026-11-26")]
+    [InlineData("25.11 ENTER", false, null)]
+    [InlineData("25.11 ENTER ENTER", true, "2026-11-25")]
+    [InlineData("25.11 ENTER BACK BACK BACK BACK BACK 20.11 ENTER", false, null)]
+    [InlineData("ENTER", false, null)]
+    [InlineData("31.11 ENTER", false, null)]
+    [InlineData("/", true, null)]
+    public void A_clock_that_lies_is_told_the_date_and_a_date_before_the_last_entry_is_asked_about_once(string keys, bool ended, string? today)
+    {
+        var clock = (ClockConversation)Of("clock");
+        clock.Press(keys, Now);
+        (clock.Ended, clock.Today).Should().Be((ended, today is null ? null : Iso(today)));
+    }
+
     private static IConversation Of(string page) => page.Split('-')[0] switch
     {
         "calendar" => new CalendarConversation(TrainingCalendar.For(
             Plan, new TrainingHistory([], [Holiday]), Today, IsoDayOfWeek.Monday)),
         "away" => new AwayConversation(new AwayTexts(Today, [Holiday], (from, until) => until < from ? "the last day comes first" : null)),
+        "clock" => page.EndsWith("ahead", StringComparison.Ordinal)
+            ? new ClockConversation(new LocalDate(2038, 1, 19), Today, behind: false)
+            : new ClockConversation(new LocalDate(1970, 1, 1), Today, behind: true),
         "more" => new MoreConversation("STRENGTH DAY  Thu 26 Nov", trimmed: true),
         _ => new LessTimeConversation("STRENGTH DAY  Thu 26 Nov", Duration.FromMinutes(68)),
     };

@@ -109,6 +109,32 @@ public sealed class AwayAndCalendarTests(Tollbooth gym) : IDisposable
     }
 
     [Fact]
+    public void A_session_dated_wrong_gets_its_date_and_what_is_due_follows()
+    {
+        Run(11, "redate 2026-11-09 2026-11-10").Lines[0].Should().Be("Strength day of Mon 9 Nov 2026 is now of Tue 10 Nov 2026");
+        Run(11, "redate").Lines[^1].Should().EndWith("Tue 10 Nov 2026  Strength day  (dated Mon 9 Nov 2026 at first)");
+        Run(11, "today").Lines.Should().Contain("why: you trained yesterday: a rest day comes between");
+        Run(12, "today").Lines[1].Should().StartWith("why: Wednesday's skills day was put off for a rest day: it comes today");
+        Run(11, "history squat").Lines.Should().Contain(l => l.Contains("Tue 10 Nov", StringComparison.Ordinal));
+        var id = Run(11, "redate").Lines[0].Split(' ')[0];
+        Run(11, $"redate {id} 3.11").Lines[0].Should().Be("Strength day of Mon 2 Nov 2026 is now of Tue 3 Nov 2026");
+    }
+
+    [Theory]
+    [InlineData("redate 2026-11-09", "redate needs the session and the date it should have, such as rackside redate 2026-11-25 2026-11-26")]
+    [InlineData("redate 2026-11-10 2026-11-09", "no session is of Tue 10 Nov 2026; rackside redate lists the last ones")]
+    [InlineData("redate 2026-11-09 2026-11-30", "Mon 30 Nov 2026 is yet to come; a session has a date that has been")]
+    [InlineData("redate 2026-11-09 2026-11-09", "that session is of Mon 9 Nov 2026 already")]
+    [InlineData("redate 2026-11-09 31.11", "\"31.11\" is not a day of the calendar; write one such as 2026-12-20 or 20.12 (day.month)")]
+    public void A_date_that_cannot_be_is_told_in_one_sentence(string line, string sentence) => A_slip_gets_one_sentence_and_64(line, sentence);
+
+    [Theory]
+    [InlineData("2026-11-05T18:00", "rackside: the clock shows Thu 5 Nov 2026, before the last entry, of Mon 9 Nov")]
+    [InlineData("2038-01-19T03:14", "rackside: the clock shows Tue 19 Jan 2038, more than a year after the last")]
+    public void A_command_says_so_where_the_clock_cannot_be_believed(string clock, string told) =>
+        CommandLine.In(folder.Path, clock).Run("today").ErrorLines[0].Should().StartWith(told);
+
+    [Fact]
     public void The_calendar_file_is_written_where_asked_and_nowhere_else()
     {
         var file = Path.Combine(folder.Path, "training.ics");

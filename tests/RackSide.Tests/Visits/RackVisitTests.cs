@@ -16,6 +16,9 @@ public sealed class RackVisitTests : IDisposable
     private readonly PassingFolder folder = new();
     private readonly FakeClock clock = new(Instant.FromUtc(2026, 11, 23, 12, 0));
 
+    // The gym's clock goes by the test's, and may have been told another date.
+    private IClock onTheWall = new FakeClock(NodaConstants.UnixEpoch);
+
     public void Dispose() => folder.Dispose();
 
     [Fact]
@@ -194,6 +197,42 @@ public sealed class RackVisitTests : IDisposable
         Sessions().Should().ContainSingle().Which.Head.Date.Should().Be(new LocalDate(2026, 11, 25));
     }
 
+    [Fact]
+    public void A_clock_that_wakes_in_the_past_is_told_the_date_before_anything_is_dated_by_it()
+    {
+        FirstDay();
+        clock.Reset(Instant.FromUtc(1970, 1, 1, 0, 5));
+
+        Stay(visit =>
+        {
+            Shows(visit).Should().Contain("WHAT IS THE DATE?").And.Contain("the last entry in the logbook is of Mon");
+            Press(visit, "27.11E");
+            Shows(visit).Should().Contain("STRENGTH DAY  Fri 27 Nov");
+            BeginAndLift(visit);
+            Press(visit, "/53");
+            Press(visit, "E");
+        });
+
+        clock.Reset(Instant.FromUtc(2026, 11, 28, 12, 0));
+        Sessions().Select(s => s.Date).Should().Equal(new LocalDate(2026, 11, 23), new LocalDate(2026, 11, 27));
+        Sessions()[1].Facts.Should().OnlyContain(f => f.At.InUtc().Date == new LocalDate(2026, 11, 27));
+        Stay(visit => Shows(visit).Should().Contain("REST DAY  Sat 28 Nov"));
+    }
+
+    [Fact]
+    public void A_first_start_in_1970_asks_for_the_date_before_the_set_up()
+    {
+        clock.Reset(NodaConstants.UnixEpoch);
+
+        Stay(visit =>
+        {
+            Shows(visit).Should().Contain("which cannot be");
+            Press(visit, "23.11.2026E");
+            SetUp(visit);
+            Shows(visit).Should().Contain("STRENGTH DAY  Mon 23 Nov");
+        });
+    }
+
     private void FirstDay() => Stay(visit =>
     {
         SetUp(visit);
@@ -224,6 +263,7 @@ public sealed class RackVisitTests : IDisposable
     private void Stay(Action<RackVisit> during)
     {
         using var gym = Gym.Open(new Folders(folder.Path, folder.Path, "the test"), null, clock);
+        onTheWall = gym.Clock;
         using var visit = new RackVisit(gym, null);
         during(visit);
     }
@@ -234,14 +274,14 @@ public sealed class RackVisitTests : IDisposable
         return gym.Logbook.Sessions(gym.Lifter()!.Key);
     }
 
-    private string Shows(RackVisit visit) => visit.Draw(Size, clock.GetCurrentInstant()).Text;
+    private string Shows(RackVisit visit) => visit.Draw(Size, onTheWall.GetCurrentInstant()).Text;
 
     private void Press(RackVisit visit, string keys)
     {
         foreach (var key in keys)
         {
             clock.AdvanceMilliseconds(400);
-            visit.Press(key == 'E' ? KeyPress.Enter : KeyPress.Of(key), clock.GetCurrentInstant());
+            visit.Press(key == 'E' ? KeyPress.Enter : KeyPress.Of(key), onTheWall.GetCurrentInstant());
         }
     }
 }
