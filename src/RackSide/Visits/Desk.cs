@@ -28,7 +28,11 @@ internal sealed class Desk(Gym gym)
     /// <summary>Somebody joins: the house rules and the lifter are kept.</summary>
     public Lifter Join(SetUpAnswers answers)
     {
-        gym.Keep(new HouseRules(answers.ToKit(), answers.TrainingDays, Sound: true));
+        gym.Keep(new HouseRules(answers.ToKit(), answers.TrainingDays, Sound: true)
+        {
+            Zone = gym.Rules?.Zone,
+            WeekStarts = gym.WeekStarts,
+        });
         var lifter = new Lifter(
             "first", answers.Name, answers.MassUnit, gym.Clock.GetCurrentInstant(), answers.CautionsRead, answers.AvoidInverted);
         gym.Logbook.Keep(lifter);
