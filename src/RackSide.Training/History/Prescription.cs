@@ -27,6 +27,9 @@ public sealed record Prescription
     /// <summary>Reps, or seconds of a hold, asked for in each working set today; one number a set. A total has one: the total.</summary>
     public required IReadOnlyList<int> Targets { get; init; }
 
+    /// <summary>Sets of the plan that are left out today for want of time; they are not missed, and the rest earns no step.</summary>
+    public int SetsLeftOut { get; init; }
+
     /// <summary>The working load; null where the exercise has none.</summary>
     public Mass? Load { get; init; }
 

@@ -50,7 +50,7 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
         from prescription in session.Prescriptions
         let sets = work[(prescription.Slot, prescription.Exercise)].ToList()
         where sets.Count > 0
-        select new Performance(session.Head.Date, prescription, sets, leftOut.Contains(prescription.Slot))
+        select new Performance(session.Date, prescription, sets, leftOut.Contains(prescription.Slot) || prescription.SetsLeftOut > 0)
         {
             Kind = session.Head.Kind,
             Begun = session.Head.Begun,

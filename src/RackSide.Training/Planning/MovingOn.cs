@@ -29,7 +29,7 @@ public static class MovingOn
     /// <param name="today">The date.</param>
     public static IReadOnlyList<string> Lines(TrainingHistory history, Catalogue catalogue, GymKit kit, LocalDate today)
     {
-        if (history.Sessions.Count == 0 || Period.DaysBetween(history.Sessions.Min(s => s.Head.Date), today) < FirstDays)
+        if (history.Sessions.Count == 0 || Period.DaysBetween(history.Sessions.Min(s => s.Date), today) < FirstDays)
         {
             return [];
         }
@@ -42,7 +42,7 @@ public static class MovingOn
     private static List<Exercise> Lifts(TrainingHistory history, Catalogue catalogue, LocalDate today) =>
     [
         .. history.Sessions
-            .Where(s => s.Head.Kind == DayKind.Strength && s.Head.Date <= today && Period.DaysBetween(s.Head.Date, today) <= SomeWeeks)
+            .Where(s => s.Head.Kind == DayKind.Strength && s.Date <= today && Period.DaysBetween(s.Date, today) <= SomeWeeks)
             .SelectMany(s => s.Prescriptions)
             .Where(MainLifts.Is)
             .Select(p => p.Exercise)

@@ -33,11 +33,43 @@ public static class Planner
         TrainingDay? asked = null)
     {
         var due = asked is null
-            ? DueRule.For(plan, Past.Days(history), today)
-            : DueRule.AskedFor(plan, Past.Days(history), today, asked);
+            ? DueRule.For(plan, Past.Days(history), today, Past.Away(history))
+            : DueRule.AskedFor(plan, Past.Days(history), today, asked, Past.Away(history));
         return due.Day is { } day
             ? Filled(due, day, catalogue, kit, lifter, history, today)
             : new TodaysPlan(due, null, [], Duration.Zero, []);
+    }
+
+    /// <summary>The same plan in less time, with what is left out told; see <see cref="TimeBudget"/>.</summary>
+    public static TodaysPlan Within(TodaysPlan todays, Duration time, Catalogue catalogue, GymKit kit, TrainingHistory history)
+    {
+        var trimmed = TimeBudget.Trim(todays.Prescriptions, catalogue, time, LifterPace.Of(history));
+        return todays with
+        {
+            Prescriptions = trimmed.Kept,
+            NoTimeFor = trimmed.NoTimeFor,
+            Estimate = trimmed.Estimate,
+            PlatesNeeded = PlateCheck.For(trimmed.Kept, catalogue, kit),
+            LeftOut = [.. todays.LeftOut, .. NoTime(trimmed, catalogue, time)],
+        };
+    }
+
+    private static IEnumerable<string> NoTime(TrimmedPlan trimmed, Catalogue catalogue, Duration time)
+    {
+        if (trimmed.NoTimeFor.Count > 0)
+        {
+            yield return $"no time for {string.Join(", ", trimmed.NoTimeFor.Select(p => catalogue[p.Exercise].ShortName.ToLowerInvariant()))}: left out, not missed";
+        }
+
+        if (trimmed.Kept.Where(p => p.SetsLeftOut > 0).ToList() is { Count: > 0 } fewer)
+        {
+            yield return $"fewer sets of {string.Join(", ", fewer.Select(p => catalogue[p.Exercise].ShortName.ToLowerInvariant()))}";
+        }
+
+        if (!trimmed.Fits)
+        {
+            yield return $"it takes longer than {time.TotalMinutes:0} min: the warm-up and the first lift are never cut";
+        }
     }
 
     /// <summary>
@@ -114,7 +146,7 @@ public static class Planner
     {
         var prescriptions = Prescriptions(day, catalogue, kit, lifter, history, today);
         return new TodaysPlan(
-            due, day, prescriptions, TimeEstimate.Of(prescriptions, catalogue), PlateCheck.For(prescriptions, catalogue, kit))
+            due, day, prescriptions, TimeEstimate.Of(prescriptions, catalogue, LifterPace.Of(history)), PlateCheck.For(prescriptions, catalogue, kit))
         {
             LeftOut =
             [

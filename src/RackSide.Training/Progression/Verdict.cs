@@ -47,7 +47,7 @@ internal static class Judge
             .ToList();
         return upToLoad.Any(s => s.Set.Done < Floor(s, scheme)) ? Verdict.Missed
             : upToLoad.Any(s => s.FormSlipped) ? Verdict.FormSlipped
-            : performance.Sets.Count < performance.Asked.Targets.Count ? Verdict.CutShort
+            : performance.Sets.Count < performance.Asked.Targets.Count + performance.Asked.SetsLeftOut ? Verdict.CutShort
             : earned.Count < performance.Asked.Targets.Count ? Verdict.MixedLoads
             : earned.All(s => s.Set.Done >= Top(s, scheme)) ? Verdict.Met
             : Verdict.WithinRange;

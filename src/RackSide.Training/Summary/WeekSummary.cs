@@ -66,12 +66,12 @@ public sealed record WeekSummary
         var due = Planner.For(plan, catalogue, kit, lifter, history, today).Due;
         var lifts = LiftLines.Of(NextStrength(plan, catalogue, kit, lifter, history, today), catalogue, history);
         var body = BodyLine.Of(weighIns, week, lifter.Unit);
-        var done = history.Sessions.Where(s => week.Holds(s.Head.Date) && s.Trained()).ToList();
+        var done = history.Sessions.Where(s => week.Holds(s.Date) && s.Trained()).ToList();
         return new WeekSummary
         {
             Week = week,
-            Done = [.. done.Select(s => (s.Head.Date, s.Head.DayName))],
-            Planned = plan.Week.Count,
+            Done = [.. done.Select(s => (s.Date, s.Head.DayName))],
+            Planned = plan.DaysAWeek,
             Lifts = lifts,
             Work = WeekWork.Of(week, history, catalogue),
             Body = body,
@@ -84,7 +84,7 @@ public sealed record WeekSummary
 
     private static IReadOnlyList<Prescription> NextStrength(
         Plan plan, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate today) =>
-        DueRule.NextStrength(plan, Past.Days(history), today) is var (date, day)
+        DueRule.NextStrength(plan, Past.Days(history), today, Past.Away(history)) is var (date, day)
             ? Planner.Prescriptions(day, catalogue, kit, lifter, history, date)
             : [];
 }

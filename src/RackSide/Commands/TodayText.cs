@@ -18,7 +18,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
     [
         .. PlainText.Wrap(Head()),
         .. PlainText.Wrap($"why: {todays.Due.Why}"),
-        .. open is null ? [] : PlainText.Wrap($"A session begun on {open.Head.Date.Short()} is still open; rackside goes on with it."),
+        .. open is null ? [] : PlainText.Wrap($"A session begun on {open.Date.Short()} is still open; rackside goes on with it."),
         .. todays.Prescriptions.SelectMany(Slot),
         .. todays.Day is null ? [] : Foot(todays.Day),
         "",
@@ -31,6 +31,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
         {
             DueKind.Train => string.Create(CultureInfo.InvariantCulture, $"{todays.Day!.Name}, about {todays.Estimate.TotalMinutes:0} min"),
             DueKind.Rest => "rest day",
+            DueKind.Away => "away",
             _ => "done",
         };
         return $"{gym.Today.Short()} {gym.Today.Year}: {what}{(lifter.Name.Length > 0 ? $", for {lifter.Name}" : "")}";

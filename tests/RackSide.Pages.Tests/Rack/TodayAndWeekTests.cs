@@ -29,7 +29,7 @@ public class TodayAndWeekTests
     [InlineData("+ + 3 - DOWN UP", false, false)]
     [InlineData("! +", false, false)]
     [InlineData("! ENTER ENTER", true, true)]
-    [InlineData("*", false, false)]
+    [InlineData("*", true, false)]
     public void Only_ENTER_begins_and_only_leaving_leaves(string keys, bool ended, bool begun)
     {
         var today = Today(keys);

@@ -42,6 +42,18 @@ public sealed class Tollbooth : IDisposable
     /// <summary>The command line there, at six in the evening of a day of November 2026.</summary>
     internal CommandLine On(int day) => CommandLine.In(Folder, $"2026-11-{day:00}T18:00");
 
+    /// <summary>A copy of it that a test may write to.</summary>
+    internal PassingFolder Copy()
+    {
+        var copy = new PassingFolder();
+        foreach (var file in Directory.EnumerateFiles(Folder))
+        {
+            File.Copy(file, Path.Combine(copy.Path, Path.GetFileName(file)));
+        }
+
+        return copy;
+    }
+
     public void Dispose() => folder.Dispose();
 
     private static Instant At(LocalDate date) => date.At(new LocalTime(18, 0)).InUtc().ToInstant();
