@@ -83,7 +83,7 @@ public class TimeBudgetTests
 
         next.Single(p => p.Slot == "press").Why.Code.Should().Be("cut-short");
         next.Single(p => p.Slot == "press").Targets.Should().HaveCount(3);
-        next.Single(p => p.Slot == "squat").Why.Code.Should().Be("all-met");
+        next.Single(p => p.Slot == "squat").Why.Code.Should().Be("reps-first");
         next.Single(p => p.Slot == "curl").Why.Code.Should().Be("first-time");
     }
 
