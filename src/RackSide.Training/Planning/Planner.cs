@@ -79,11 +79,10 @@ public static class Planner
     public static IReadOnlyList<Prescription> Prescriptions(
         TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date)
     {
-        var filled = day.Slots.Select(slot => (Slot: slot, Exercise: Fill(slot, catalogue, kit, lifter))).Where(f => f.Exercise is not null).ToList();
-        List<Prescription> ordinary = [.. filled.Select(f => Prescribe(f.Slot, f.Exercise!, kit, history, date))];
-        return LightWeeks.Why(day, ordinary, history, date) is { } light
-            ? [.. filled.Select(f => Prescribe(f.Slot, f.Exercise!, kit, history, date, light))]
-            : ordinary;
+        var filled = day.Slots.Select(slot => (Slot: slot, Exercise: Fill(slot, catalogue, kit, lifter))).Where(f => f.Exercise is not null)
+            .Select(f => (f.Slot, Exercise: f.Exercise!)).ToList();
+        var ordinary = InOrder(filled, kit, history, date);
+        return LightWeeks.Why(day, ordinary, history, date) is { } light ? InOrder(filled, kit, history, date, light) : ordinary;
     }
 
     /// <summary>
@@ -111,8 +110,15 @@ public static class Planner
     /// <param name="history">All the lifter's sessions.</param>
     /// <param name="date">The date.</param>
     /// <param name="light">Why the day is one of a light week (see <see cref="LightWeeks.Why"/>); null where it is not.</param>
+    /// <param name="onBar">The loaded bar that the exercise before it left, whose plates may stay on; null for a bare bar.</param>
     public static Prescription Prescribe(
-        Slot slot, Exercise exercise, GymKit kit, TrainingHistory history, LocalDate date, string? light = null)
+        Slot slot,
+        Exercise exercise,
+        GymKit kit,
+        TrainingHistory history,
+        LocalDate date,
+        string? light = null,
+        BarStack? onBar = null)
     {
         var loads = Loads.For(exercise, kit);
         var decision = Decide(slot, exercise, kit, loads, history, date, light);
@@ -124,7 +130,7 @@ public static class Planner
             Scheme = slot.Scheme,
             Targets = decision.Targets,
             Load = decision.Load,
-            Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, kit) : [],
+            Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, kit, onBar) : [],
             Rest = slot.Rest,
             Group = slot.Group,
             ChangeOver = slot.ChangeOver,
@@ -139,6 +145,22 @@ public static class Planner
         var decided = Progress.Next(slot, exercise, past, loads, date, Meanwhile.Of(history, exercise.Motion, date));
         var decision = light is null ? decided : LightWeek.Of(decided, slot, exercise, past, loads, light);
         return decision with { Why = decision.Why.Advise(SmallerPlates.For(decision, exercise, kit)) };
+    }
+
+    // In the order they are done, because what one leaves on the bar may serve the next.
+    private static IReadOnlyList<Prescription> InOrder(
+        IEnumerable<(Slot Slot, Exercise Exercise)> filled, GymKit kit, TrainingHistory history, LocalDate date, string? light = null)
+    {
+        List<Prescription> prescriptions = [];
+        var (loads, onBar) = (new KitLoads(kit), default(BarStack));
+        foreach (var (slot, exercise) in filled)
+        {
+            var asked = Prescribe(slot, exercise, kit, history, date, light, onBar);
+            prescriptions.Add(asked);
+            onBar = BarOrder.Of(asked, exercise, loads, onBar).LastOrDefault() ?? onBar;
+        }
+
+        return prescriptions;
     }
 
     private static TodaysPlan Filled(
