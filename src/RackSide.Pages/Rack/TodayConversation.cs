@@ -19,12 +19,18 @@ public sealed record TodayTexts(
 /// <param name="catalogue">Names the exercises.</param>
 public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : IConversation
 {
+    // Five hints in 30 columns would push the last ones off the page.
+    private const int NarrowColumns = 45;
+
     private int chosen;
     private int? stopSigns;
     private Notice notice;
 
     /// <summary>Whether ENTER was pressed.</summary>
     public bool Begun { get; private set; }
+
+    /// <summary>Whether the list behind the plan was asked for: less time, the calendar, days away.</summary>
+    public bool More { get; private set; }
 
     /// <inheritdoc/>
     public Action? Wake { get; set; }
@@ -45,7 +51,8 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
         Frame.Header(canvas, texts.Title, $"about {minutes} min");
         var row = DrawSlots(canvas, Frame.Top(size));
         DrawNotes(canvas, row, notice.At(now));
-        Frame.Keys(canvas, new KeyHint("ENTER", "begin"), new KeyHint("+ -", "look at each"), new KeyHint("/", "leave"), new KeyHint("!", "stop signs"));
+        KeyHint[] hints = [new("ENTER", "begin"), new("+ -", "look at each"), new("/", "leave"), new("!", "stop signs"), new("*", "less time, calendar", "more")];
+        Frame.Keys(canvas, [.. hints.Take(size.Columns < NarrowColumns ? 4 : hints.Length)]);
         return canvas.Done();
     }
 
@@ -62,6 +69,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
         {
             case Verb.Accept: Begun = Ended = true; break;
             case Verb.Menu or Verb.Leave: Ended = true; break;
+            case Verb.Other: More = Ended = true; break;
             case Verb.More when key.Code != KeyCode.Up: Choose(chosen + 1); break;
             case Verb.Fewer when key.Code == KeyCode.Down: Choose(chosen + 1); break;
             case Verb.More or Verb.Fewer: Choose(chosen - 1); break;
@@ -108,6 +116,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
         var size = canvas.Size;
         var width = size.Columns - 2;
         List<string> notes = [.. Roomy(size) ? [] : Frame.Wrap($"why: {texts.Prescriptions.ElementAtOrDefault(chosen)?.Why.Line}", width)];
+        notes.AddRange(texts.Prescriptions.ElementAtOrDefault(chosen) is { } asked && PlanLines.Advice(asked) is { } advice ? Frame.Wrap(advice, width) : []);
         notes.AddRange(texts.Told.Length > 0 ? Frame.Wrap(texts.Told, width) : []);
         notes.AddRange(Frame.Wrap(texts.Why, width));
         notes.AddRange(texts.Needs.Length > 0 ? Frame.Wrap(texts.Needs, width) : []);

@@ -18,7 +18,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
     [
         .. PlainText.Wrap(Head()),
         .. PlainText.Wrap($"why: {todays.Due.Why}"),
-        .. open is null ? [] : PlainText.Wrap($"A session begun on {open.Head.Date.Short()} is still open; rackside goes on with it."),
+        .. open is null ? [] : PlainText.Wrap($"A session begun on {open.Date.Short()} is still open; rackside goes on with it."),
         .. todays.Prescriptions.SelectMany(Slot),
         .. todays.Day is null ? [] : Foot(todays.Day),
         "",
@@ -31,6 +31,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
         {
             DueKind.Train => string.Create(CultureInfo.InvariantCulture, $"{todays.Day!.Name}, about {todays.Estimate.TotalMinutes:0} min"),
             DueKind.Rest => "rest day",
+            DueKind.Away => "away",
             _ => "done",
         };
         return $"{gym.Today.Short()} {gym.Today.Year}: {what}{(lifter.Name.Length > 0 ? $", for {lifter.Name}" : "")}";
@@ -47,6 +48,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
             .. asked.Ramp.Count == 0 ? [] : PlainText.Wrap($"warm-up: {string.Join(", ", asked.Ramp.Select(r => $"{r.Load} x {r.Reps}"))}", margin: 2),
             .. details.Length == 0 ? [] : PlainText.Wrap(details, margin: 2),
             .. PlainText.Wrap($"why ({asked.Why.Code}): {asked.Why.Line}", margin: 2),
+            .. asked.Why.Advice is { } advice ? PlainText.Wrap($"advice: {advice}", margin: 2) : [],
         ];
     }
 
