@@ -77,6 +77,19 @@ public class JsonTests(Tollbooth gym)
             .Should().Equal(false, false, false, true, false);
     }
 
+    [Fact]
+    public void History_tells_the_records_by_reps_and_a_span_without_false_decimals()
+    {
+        var history = Json(11, "history overhead-press --json");
+
+        history.GetProperty("records").EnumerateArray()
+            .Select(r => (r.GetProperty("reps").GetInt32(), r.GetProperty("load").GetProperty("amount").GetDecimal()))
+            .Should().OnlyHaveUniqueItems().And.Contain((8, 20m)).And.BeInAscendingOrder(r => r.Item1);
+        var span = history.GetProperty("sessions")[0].GetProperty("oneRepEstimate");
+        span.GetProperty("lowest").GetProperty("amount").GetRawText().Should().NotContain(".");
+        span.GetProperty("highest").GetProperty("amount").GetRawText().Should().NotContain(".");
+    }
+
     /// <summary>45 lb = 20.41165665 kg: 45 times 0.45359237, the pound of NIST SP 811, appendix B.</summary>
     [Fact]
     public void Pounds_are_told_in_exact_kilograms()

@@ -90,6 +90,8 @@ public class TextTests(Tollbooth gym)
             "  22.5 kg x 5, 5, 5, 5, 5",
             "  why then (form-slipped): form slipped on Fri 6 Nov: same load again, honest",
             "  reps first",
+            "Heaviest so far, Barbell back squat:",
+            "  22.5 kg x 5 (Fri 6 Nov 2026)",
             "One rep, estimated from the last session: at least 25 to 27 kg, the span of",
             "seven formulas. Nothing to try without a qualified coach.");
 
