@@ -40,7 +40,10 @@ public class JsonTests(Tollbooth gym)
             .Should().Be("""{"amount":25,"unit":"kg","kilograms":25}""");
         squat.GetProperty("warmUp")[0].GetProperty("reps").GetInt32().Should().Be(10);
         squat.GetProperty("restSeconds").GetInt32().Should().Be(120);
-        squat.GetProperty("why").GetProperty("code").GetString().Should().Be("all-met");
+        var why = squat.GetProperty("why");
+        why.GetProperty("code").GetString().Should().Be("all-met");
+        why.GetProperty("source").GetString().Should().StartWith("none", "the rule is common practice").And.Contain("NSCA");
+        why.GetProperty("status").GetString().Should().Be("practice");
     }
 
     [Fact]
