@@ -136,6 +136,16 @@ public sealed class LiteLogbook : ILogbook
     });
 
     /// <inheritdoc/>
+    /// <exception cref="InvalidOperationException">A fact of that identity is written already.</exception>
+    public void Tell(string lifter, Fact fact) => Write(contents => contents.IsTold(fact.Id)
+        ? throw new InvalidOperationException($"fact {fact.Id} is written already")
+        : new Entry.FactTold(new KeptFact(lifter, fact)));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Fact> Told(string lifter) =>
+        Read(contents => contents.Told.Where(t => t.Lifter == lifter).Select(t => t.Fact).OrderBy(f => f.Id));
+
+    /// <inheritdoc/>
     public IReadOnlyList<SessionRecord> Sessions(string lifter) =>
         Read(contents => contents.Sessions.Where(s => s.Head.Lifter == lifter).OrderBy(s => s.Head.Id));
 

@@ -116,7 +116,7 @@ internal sealed class Gym : IDisposable
     }
 
     /// <summary>What a lifter has done.</summary>
-    public TrainingHistory History(Lifter lifter) => new(Logbook.Sessions(lifter.Key));
+    public TrainingHistory History(Lifter lifter) => new(Logbook.Sessions(lifter.Key), Logbook.Told(lifter.Key));
 
     /// <summary>What today asks of a lifter.</summary>
     public TodaysPlan TodaysPlan(Lifter lifter, TrainingDay? asked = null) =>
@@ -126,7 +126,7 @@ internal sealed class Gym : IDisposable
     public WeekSummary Week(Lifter lifter, SessionRecord? held, LocalDate date)
     {
         var sessions = Logbook.Sessions(lifter.Key).Where(s => s.Head.Id != held?.Head.Id).Concat(held is null ? [] : [held]);
-        return WeekSummary.For(Plan, Catalogue, Kit, lifter, new TrainingHistory([.. sessions]), Logbook.WeighIns(lifter.Key), date);
+        return WeekSummary.For(Plan, Catalogue, Kit, lifter, new TrainingHistory([.. sessions], Logbook.Told(lifter.Key)), Logbook.WeighIns(lifter.Key), date);
     }
 
     /// <summary>What a session of a training day is held against.</summary>
@@ -136,7 +136,7 @@ internal sealed class Gym : IDisposable
         Catalogue = Catalogue,
         Loads = new KitLoads(Kit),
         Lifter = lifter,
-        Before = new TrainingHistory([.. Logbook.Sessions(lifter.Key).Where(s => s.Head.Id != held)]),
+        Before = new TrainingHistory([.. Logbook.Sessions(lifter.Key).Where(s => s.Head.Id != held)], Logbook.Told(lifter.Key)),
         Checks = BeforeLoading.For(day.Kind, prescriptions.Select(p => Catalogue[p.Exercise]), Kit),
     };
 

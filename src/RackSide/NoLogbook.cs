@@ -26,6 +26,12 @@ internal sealed class NoLogbook : ILogbook
     public void Append(FactId session, Fact fact) => throw Bug();
 
     /// <inheritdoc/>
+    public void Tell(string lifter, Fact fact) => throw Bug();
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Fact> Told(string lifter) => [];
+
+    /// <inheritdoc/>
     public IReadOnlyList<SessionRecord> Sessions(string lifter) => [];
 
     /// <inheritdoc/>

@@ -282,15 +282,15 @@ public class DamageTests
         using (var writeAhead = new TwoPhaseStream(disk.Open(FileNames.WriteAhead), writeAhead: true) { Writable = true })
         using (var engine = Engines.Open(data, writeAhead))
         {
-            var about = new About("k3f9pz", 1, 0, 0, 0, 0).ToDocument();
-            about["format"] = 2;
+            var about = new About("k3f9pz", 1, 0, 0, 0, 0, 0).ToDocument();
+            about["format"] = 3;
             engine.Upsert(Collections.About, [Checksums.Seal(about)], BsonAutoId.Int64);
         }
 
         var before = disk[FileNames.Main];
         var act = () => LiteLogbook.Open(disk, Tollbooth.Evening);
 
-        act.Should().Throw<LogbookUnreadableException>().WithMessage("*newer RackSide (format 2; this one reads up to 1)*");
+        act.Should().Throw<LogbookUnreadableException>().WithMessage("*newer RackSide (format 3; this one reads up to 2)*");
         disk[FileNames.Main].Should().Equal(before);
         act.Should().Throw<LogbookUnreadableException>("the lock was let go of, and the answer is the same");
     }

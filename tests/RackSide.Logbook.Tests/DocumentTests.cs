@@ -38,6 +38,7 @@ public class DocumentTests
         HasWords(Words.DayKinds);
         HasWords(Words.SetKinds);
         HasWords(Words.Motions);
+        HasWords(Words.ReasonsAway);
 
         static void HasWords<T>(Words<T> words)
             where T : struct, Enum => Enum.GetValues<T>().Should().OnlyContain(v => words.Of(v).AsString.Length > 0);
@@ -93,7 +94,7 @@ public class DocumentTests
     [Fact]
     public void A_document_of_a_newer_format_is_not_read()
     {
-        var document = new About("k3f9pz", 0, 0, 0, 0, 0).ToDocument();
+        var document = new About("k3f9pz", 0, 0, 0, 0, 0, 0).ToDocument();
         document["format"] = About.Format + 1;
 
         var act = () => About.Read(document);

@@ -1,3 +1,5 @@
+using RackSide.Training.Exercises;
+
 namespace RackSide.Logbook.Tests;
 
 public class LogbookTests
@@ -130,6 +132,25 @@ public class LogbookTests
         Weights().Should().Equal(69, 72);
 
         IEnumerable<decimal> Weights() => book.WeighIns("ottoline").Select(w => w.Weight.Amount);
+    }
+
+    [Fact]
+    public void What_is_told_outside_a_session_stays_in_the_order_told()
+    {
+        var (away, sore) = (new FactId("rack", 1), new FactId("rack", 2));
+        using (var book = Open())
+        {
+            book.Tell("ottoline", new AwayTold(away, Tollbooth.Evening, Tollbooth.Wednesday, Until: null, AwayFor.Holiday));
+            book.Tell("ottoline", new SoreTold(sore, Tollbooth.Evening, Tollbooth.Wednesday, Motion.Squat));
+            book.Tell("ottoline", new FactStruck(new FactId("rack", 3), Tollbooth.Evening, away));
+            book.Tell("bram", new SetKnown(new FactId("rack", 4), Tollbooth.Evening, Tollbooth.Wednesday, "bench-press", 8, Mass.Lb(95)));
+        }
+
+        using var again = Open();
+        again.Told("ottoline").Select(f => f.Id.Sequence).Should().Equal(1, 2, 3);
+        new TrainingHistory([], again.Told("ottoline")).Told.Should().ContainSingle().Which.Id.Should().Be(sore);
+        again.Told("bram").Should().ContainSingle().Which.Should().BeOfType<SetKnown>().Which.Load.Should().Be(Mass.Lb(95));
+        again.NextId().Sequence.Should().Be(5);
     }
 
     [Fact]

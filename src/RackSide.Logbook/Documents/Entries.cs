@@ -19,6 +19,7 @@ internal static class Entries
             "lifter" => new Entry.LifterKept(Lifters.Read(d.Inner("lifter"))),
             "session" => new Entry.SessionBegun(Heads.Read(d.Inner("head"))),
             "fact" => new Entry.FactAdded(d.Id("session"), Facts.Read(d.Inner("fact"))),
+            "told" => new Entry.FactTold(Told.Read(d.Inner("told"))),
             "weight" => new Entry.WeightKept(Weights.Read(d.Inner("weight"))),
             var other => throw new InvalidDataException($"no write '{other}'"),
         };
@@ -29,6 +30,7 @@ internal static class Entries
         Entry.LifterKept e => new() { ["is"] = "lifter", ["lifter"] = Lifters.Of(e.Lifter) },
         Entry.SessionBegun e => new() { ["is"] = "session", ["head"] = Heads.Of(e.Head) },
         Entry.FactAdded e => new() { ["is"] = "fact", ["session"] = Ids.Of(e.Session), ["fact"] = Facts.Of(e.Fact) },
+        Entry.FactTold e => new() { ["is"] = "told", ["told"] = Told.Of(e.Told) },
         Entry.WeightKept e => new() { ["is"] = "weight", ["weight"] = Weights.Of(e.Weight) },
         _ => throw new ArgumentException($"no document for {entry.GetType()}", nameof(entry)),
     };

@@ -25,6 +25,10 @@ internal static class Facts
             "set-done" => SetDone(d),
             "struck" => new FactStruck(id, at, d.Id("what")),
             "form" => new FormTold(id, at, d.Id("set"), d.Flag("slipped")),
+            "reps-left" => new RepsLeftTold(id, at, d.Id("set"), d.Int("left")),
+            "away" => new AwayTold(id, at, d.Date("from"), d.DateOrNull("until"), Words.ReasonsAway.Read(d, "for")),
+            "sore" => new SoreTold(id, at, d.Date("on"), Words.Motions.Read(d, "motion")),
+            "set-known" => new SetKnown(id, at, d.Date("on"), d.Text("exercise"), d.Int("reps"), d.Mass("load")),
             "swapped" => new ExerciseSwapped(id, at, d.Text("slot"), Prescriptions.Read(d.Inner("filled"))),
             "rest" => new RestChanged(id, at, d.InstantOrNull("ends"), d.Duration("left")),
             "ticked" => new ItemTicked(id, at, d.Text("item")),
@@ -40,6 +44,10 @@ internal static class Facts
         SetDone f => SetDone(f),
         FactStruck f => new() { ["is"] = "struck", ["what"] = Ids.Of(f.Struck) },
         FormTold f => new() { ["is"] = "form", ["set"] = Ids.Of(f.Set), ["slipped"] = f.Slipped },
+        RepsLeftTold f => new() { ["is"] = "reps-left", ["set"] = Ids.Of(f.Set), ["left"] = f.Left },
+        AwayTold f => Away(f),
+        SoreTold f => new() { ["is"] = "sore", ["on"] = Times.Of(f.On), ["motion"] = Words.Motions.Of(f.Motion) },
+        SetKnown f => SetKnown(f),
         ExerciseSwapped f => new() { ["is"] = "swapped", ["slot"] = f.Slot, ["filled"] = Prescriptions.Of(f.Filled) },
         RestChanged f => new() { ["is"] = "rest", ["ends"] = f.Ends is { } ends ? Times.Of(ends) : BsonValue.Null, ["left"] = Times.Of(f.Left) },
         ItemTicked f => new() { ["is"] = "ticked", ["item"] = f.Item },
@@ -47,6 +55,23 @@ internal static class Facts
         BodyWeighed f => new() { ["is"] = "weighed", ["weight"] = Masses.Of(f.Weight) },
         SessionClosed => new() { ["is"] = "closed" },
         _ => throw new ArgumentException($"no document for {fact.GetType()}", nameof(fact)),
+    };
+
+    private static BsonDocument Away(AwayTold f) => new()
+    {
+        ["is"] = "away",
+        ["from"] = Times.Of(f.From),
+        ["until"] = f.Until is { } until ? Times.Of(until) : BsonValue.Null,
+        ["for"] = Words.ReasonsAway.Of(f.For),
+    };
+
+    private static BsonDocument SetKnown(SetKnown f) => new()
+    {
+        ["is"] = "set-known",
+        ["on"] = Times.Of(f.On),
+        ["exercise"] = f.Exercise,
+        ["reps"] = f.Reps,
+        ["load"] = Masses.Of(f.Load),
     };
 
     private static BsonDocument SetDone(SetDone f) => new()

@@ -48,4 +48,8 @@ internal static class Times
             throw new InvalidDataException($"the field '{name}' is no date", e);
         }
     }
+
+    /// <summary>The date of a field, or null.</summary>
+    public static LocalDate? DateOrNull(this BsonDocument document, string name) =>
+        document[name].IsNull ? null : document.Date(name);
 }

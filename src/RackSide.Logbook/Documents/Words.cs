@@ -19,6 +19,9 @@ internal static class Words
     public static readonly Words<SetKind> SetKinds = new(
         (SetKind.WarmUp, "warm-up"), (SetKind.Working, "working"), (SetKind.Hold, "hold"), (SetKind.Share, "share"));
 
+    public static readonly Words<AwayFor> ReasonsAway = new(
+        (AwayFor.Holiday, "holiday"), (AwayFor.Illness, "illness"), (AwayFor.Other, "other"));
+
     public static readonly Words<Motion> Motions = new(
         (Motion.Squat, "squat"),
         (Motion.Hinge, "hinge"),

@@ -13,10 +13,11 @@ namespace RackSide.Logbook.Storing;
 /// <param name="Sessions">How many sessions.</param>
 /// <param name="Facts">How many facts in all sessions.</param>
 /// <param name="Weights">How many body weights told outside a session.</param>
-internal sealed record About(string Rack, long Writes, int Lifters, int Sessions, int Facts, int Weights)
+/// <param name="Told">How many facts told outside a session.</param>
+internal sealed record About(string Rack, long Writes, int Lifters, int Sessions, int Facts, int Weights, int Told)
 {
-    /// <summary>The version of the documents this code writes.</summary>
-    public const int Format = 1;
+    /// <summary>The version of the documents this code writes. Version 1 knew no facts told outside a session.</summary>
+    public const int Format = 2;
 
     /// <summary>The document for it.</summary>
     public BsonDocument ToDocument() => new()
@@ -29,6 +30,7 @@ internal sealed record About(string Rack, long Writes, int Lifters, int Sessions
         ["sessions"] = Sessions,
         ["facts"] = Facts,
         ["weights"] = Weights,
+        ["told"] = Told,
     };
 
     /// <summary>What a document says.</summary>
@@ -42,7 +44,8 @@ internal sealed record About(string Rack, long Writes, int Lifters, int Sessions
             document.Int("lifters"),
             document.Int("sessions"),
             document.Int("facts"),
-            document.Int("weights"));
+            document.Int("weights"),
+            document.Int("format") == 1 ? 0 : document.Int("told"));
 }
 
 /// <summary>A file of a later version, which must be left as it is.</summary>

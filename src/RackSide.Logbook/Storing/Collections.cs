@@ -15,6 +15,9 @@ internal static class Collections
     /// <summary>A document a body weight told outside a session.</summary>
     public const string Weights = "weights";
 
+    /// <summary>A document a fact told outside a session.</summary>
+    public const string Told = "told";
+
     /// <summary>Those that hold what was written.</summary>
-    public static readonly IReadOnlyList<string> Kept = [Lifters, Sessions, Weights];
+    public static readonly IReadOnlyList<string> Kept = [Lifters, Sessions, Weights, Told];
 }

@@ -18,6 +18,7 @@ internal sealed class Contents(string rack)
     private readonly Dictionary<string, Numbered<Lifter>> lifters = new(StringComparer.Ordinal);
     private readonly Dictionary<FactId, Numbered<SessionRecord>> sessions = [];
     private readonly Dictionary<(string Lifter, LocalDate Date), Numbered<KeptWeight>> weights = [];
+    private readonly Dictionary<FactId, Numbered<KeptFact>> told = [];
 
     /// <summary>This rack's name.</summary>
     public string Rack { get; set; } = rack;
@@ -37,18 +38,25 @@ internal sealed class Contents(string rack)
     /// <summary>Body weights told outside a session.</summary>
     public IEnumerable<KeptWeight> Weights => weights.Values.Select(w => w.Value);
 
+    /// <summary>Facts told outside a session.</summary>
+    public IEnumerable<KeptFact> Told => told.Values.Select(t => t.Value);
+
     /// <summary>Everything, as documents.</summary>
     public IEnumerable<Stored> Documents =>
         lifters.Values.Select(l => Filed(l.Value, l.Number))
             .Concat(sessions.Values.Select(s => Filed(s.Value, s.Number)))
-            .Concat(weights.Values.Select(w => Filed(w.Value, w.Number)));
+            .Concat(weights.Values.Select(w => Filed(w.Value, w.Number)))
+            .Concat(told.Values.Select(t => Filed(t.Value, t.Number)));
 
     /// <summary>The session of that identity, or null.</summary>
     public SessionRecord? Session(FactId id) => sessions.TryGetValue(id, out var found) ? found.Value : null;
 
+    /// <summary>Whether a fact of that identity was told outside a session.</summary>
+    public bool IsTold(FactId id) => told.ContainsKey(id);
+
     /// <summary>Its word on itself.</summary>
     public About About => new(
-        Rack, Writes, lifters.Count, sessions.Count, sessions.Values.Sum(s => s.Value.Facts.Count), weights.Count);
+        Rack, Writes, lifters.Count, sessions.Count, sessions.Values.Sum(s => s.Value.Facts.Count), weights.Count, told.Count);
 
     /// <summary>Takes a write.</summary>
     /// <returns>The document it changed; null where it changed none, because it was here already or has nowhere to go.</returns>
@@ -58,6 +66,7 @@ internal sealed class Contents(string rack)
         Entry.SessionBegun e => Take(new SessionRecord(e.Head, [])),
         Entry.FactAdded e => Add(e.Session, e.Fact),
         Entry.WeightKept e => Keep(e.Weight),
+        Entry.FactTold e => told.ContainsKey(e.Told.Fact.Id) ? null : Put(e.Told, told.Count + 1L),
         _ => throw new ArgumentException($"cannot take {entry.GetType()}", nameof(entry)),
     };
 
@@ -77,6 +86,9 @@ internal sealed class Contents(string rack)
                 break;
             case Collections.Sessions:
                 Hold(Mapped.Sessions.Read(document), number);
+                break;
+            case Collections.Told:
+                Hold(Mapped.Told.Read(document), number);
                 break;
             default:
                 Hold(Mapped.Weights.Read(document), number);
@@ -118,11 +130,19 @@ internal sealed class Contents(string rack)
         return Filed(weight, number);
     }
 
+    private Stored Put(KeptFact fact, long number)
+    {
+        Hold(fact, number);
+        return Filed(fact, number);
+    }
+
     private static Stored Filed(Lifter lifter, long number) => Filed(Collections.Lifters, number, Mapped.Lifters.Of(lifter));
 
     private static Stored Filed(SessionRecord session, long number) => Filed(Collections.Sessions, number, Mapped.Sessions.Of(session));
 
     private static Stored Filed(KeptWeight weight, long number) => Filed(Collections.Weights, number, Mapped.Weights.Of(weight));
+
+    private static Stored Filed(KeptFact fact, long number) => Filed(Collections.Told, number, Mapped.Told.Of(fact));
 
     private static Stored Filed(string collection, long number, BsonDocument document)
     {
@@ -146,6 +166,12 @@ internal sealed class Contents(string rack)
     {
         weights[(weight.Lifter, weight.Date)] = new(number, weight);
         See(weight.Id);
+    }
+
+    private void Hold(KeptFact fact, long number)
+    {
+        told[fact.Fact.Id] = new(number, fact);
+        See(fact.Fact.Id);
     }
 
     private void See(FactId id) => HighestSequence = Math.Max(HighestSequence, id.Sequence);

@@ -16,4 +16,7 @@ internal abstract record Entry
 
     /// <summary>A body weight told outside a session.</summary>
     public sealed record WeightKept(KeptWeight Weight) : Entry;
+
+    /// <summary>A fact told outside a session.</summary>
+    public sealed record FactTold(KeptFact Told) : Entry;
 }

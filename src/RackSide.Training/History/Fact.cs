@@ -3,7 +3,7 @@ using RackSide.Training.Measures;
 
 namespace RackSide.Training.History;
 
-/// <summary>Something that happened during a session and is kept. A fact is never deleted, only corrected by a later one.</summary>
+/// <summary>Something that happened, mostly during a session, and is kept. A fact is never deleted, only corrected by a later one.</summary>
 /// <param name="Id">Its identity.</param>
 /// <param name="At">When it happened.</param>
 public abstract record Fact(FactId Id, Instant At);
@@ -33,6 +33,13 @@ public sealed record FactStruck(FactId Id, Instant At, FactId Struck) : Fact(Id,
 /// <param name="Set">The set's fact.</param>
 /// <param name="Slipped">Whether the form slipped; the latest word counts.</param>
 public sealed record FormTold(FactId Id, Instant At, FactId Set, bool Slipped) : Fact(Id, At);
+
+/// <summary>How many more good reps were left after a set, as the lifter felt it. A beginner's guess, so it decides no more than where to begin.</summary>
+/// <param name="Id">Its identity.</param>
+/// <param name="At">When.</param>
+/// <param name="Set">The set's fact.</param>
+/// <param name="Left">Reps in reserve; 0 or more.</param>
+public sealed record RepsLeftTold(FactId Id, Instant At, FactId Set, int Left) : Fact(Id, At);
 
 /// <summary>Another exercise fills a slot from here on, in this session only.</summary>
 /// <param name="Id">Its identity.</param>

@@ -24,6 +24,13 @@ public interface ILogbook : IDisposable
     /// <exception cref="IOException">It could not be written.</exception>
     void Append(FactId session, Fact fact);
 
+    /// <summary>Adds a fact told outside a session; a <see cref="FactStruck"/> takes an earlier one back.</summary>
+    /// <exception cref="IOException">It could not be written.</exception>
+    void Tell(string lifter, Fact fact);
+
+    /// <summary>The facts a lifter told outside sessions, in the order told, strikes among them.</summary>
+    IReadOnlyList<Fact> Told(string lifter);
+
     /// <summary>All sessions of a lifter, oldest first.</summary>
     IReadOnlyList<SessionRecord> Sessions(string lifter);
 

@@ -12,14 +12,7 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
     public bool Closed => Standing.OfType<SessionClosed>().Any();
 
     /// <summary>The facts that no later fact struck, without the strikes.</summary>
-    public IReadOnlyList<Fact> Standing
-    {
-        get
-        {
-            var struck = Facts.OfType<FactStruck>().Select(s => s.Struck).ToHashSet();
-            return [.. Facts.Where(f => f is not FactStruck && !struck.Contains(f.Id))];
-        }
-    }
+    public IReadOnlyList<Fact> Standing => Facts.Standing();
 
     /// <summary>What each slot asks for after swaps, in order.</summary>
     public IReadOnlyList<Prescription> Prescriptions

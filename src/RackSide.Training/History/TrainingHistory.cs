@@ -2,9 +2,10 @@ using NodaTime;
 
 namespace RackSide.Training.History;
 
-/// <summary>All sessions of one lifter, oldest first.</summary>
+/// <summary>All that one lifter did and told.</summary>
 /// <param name="Sessions">Open and closed, in the order begun.</param>
-public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions)
+/// <param name="ToldOutside">What was told outside sessions, in the order told, strikes among it; null where that is nothing.</param>
+public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IReadOnlyList<Fact>? ToldOutside = null)
 {
     // Folded once, because a day's plan asks for each of its exercises and a session is a fold of its facts.
     private readonly Lazy<ILookup<string, Performance>> byExercise = new(() => Performances(Sessions).ToLookup(p => p.Asked.Exercise));
@@ -14,6 +15,9 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions)
 
     /// <summary>Open and closed, in the order begun.</summary>
     public IReadOnlyList<SessionRecord> Sessions { get; } = Sessions;
+
+    /// <summary>What was told outside sessions and stands, in the order told.</summary>
+    public IReadOnlyList<Fact> Told { get; } = (ToldOutside ?? []).Standing();
 
     /// <summary>
     /// The performances of one exercise in one slot, oldest first: sessions in which at least one working set or hold of

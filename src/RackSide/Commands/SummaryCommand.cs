@@ -43,7 +43,7 @@ internal sealed class SummaryCommand : PrintingCommand
     /// <summary>A past week as it stood on its Sunday, so that what came later does not change it.</summary>
     private static WeekSummary AsOf(IsoWeek week, Gym gym, Lifter lifter, TrainingHistory history)
     {
-        var until = new TrainingHistory([.. history.Sessions.Where(s => s.Head.Date <= week.Sunday)]);
+        var until = new TrainingHistory([.. history.Sessions.Where(s => s.Head.Date <= week.Sunday)], history.ToldOutside);
         var weighIns = gym.Logbook.WeighIns(lifter.Key).Where(w => w.Date <= week.Sunday).ToList();
         return WeekSummary.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, until, weighIns, week.Sunday);
     }

@@ -84,6 +84,10 @@ internal static class Gens
         Gen.Select(Text, Text, Gen.Enum<SetKind>(), Gen.Int, Gen.Int, Gen.Int, Maybe(Mass), (s, e, k, n, t, d, l) => (Fact)new SetDone(id, at, s, e, k, n, t, d, l)),
         Id.Select(struck => (Fact)new FactStruck(id, at, struck)),
         Gen.Select(Id, Gen.Bool, (set, slipped) => (Fact)new FormTold(id, at, set, slipped)),
+        Gen.Select(Id, Gen.Int, (set, left) => (Fact)new RepsLeftTold(id, at, set, left)),
+        Gen.Select(Date, Maybe(Date), Gen.Enum<AwayFor>(), (from, until, why) => (Fact)new AwayTold(id, at, from, until, why)),
+        Gen.Select(Date, Gen.Enum<Motion>(), (on, motion) => (Fact)new SoreTold(id, at, on, motion)),
+        Gen.Select(Date, Text, Gen.Int, Mass, (on, exercise, reps, load) => (Fact)new SetKnown(id, at, on, exercise, reps, load)),
         Gen.Select(Text, Prescription, (slot, filled) => (Fact)new ExerciseSwapped(id, at, slot, filled)),
         Gen.Select(Maybe(Instant), Duration, (ends, left) => (Fact)new RestChanged(id, at, ends, left)),
         Text.Select(item => (Fact)new ItemTicked(id, at, item)),
@@ -98,7 +102,8 @@ internal static class Gens
         Lifter.Select(l => (Entry)new Entry.LifterKept(l)),
         Head.Select(h => (Entry)new Entry.SessionBegun(h)),
         Gen.Select(Id, Fact, (s, f) => (Entry)new Entry.FactAdded(s, f)),
-        Gen.Select(Id, Text, Date, Mass, (i, l, d, m) => (Entry)new Entry.WeightKept(new KeptWeight(i, l, d, m))));
+        Gen.Select(Id, Text, Date, Mass, (i, l, d, m) => (Entry)new Entry.WeightKept(new KeptWeight(i, l, d, m))),
+        Gen.Select(Text, Fact, (l, f) => (Entry)new Entry.FactTold(new KeptFact(l, f))));
 
     private static Gen<T?> Maybe<T>(Gen<T> gen)
         where T : struct => Gen.Select(Gen.Bool, gen, (some, value) => some ? value : (T?)null);

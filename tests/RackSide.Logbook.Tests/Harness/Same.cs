@@ -12,6 +12,7 @@ internal static class Same
     {
         (Entry.SessionBegun x, Entry.SessionBegun y) => Are(x.Head, y.Head),
         (Entry.FactAdded x, Entry.FactAdded y) => x.Session == y.Session && Are(x.Fact, y.Fact),
+        (Entry.FactTold x, Entry.FactTold y) => x.Told.Lifter == y.Told.Lifter && Are(x.Told.Fact, y.Told.Fact),
         _ => a == b,
     };
 

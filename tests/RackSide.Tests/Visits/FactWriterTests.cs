@@ -97,6 +97,10 @@ public class FactWriterTests
 
         public void Begin(SessionHead head) => throw new InvalidOperationException();
 
+        public void Tell(string lifter, Fact fact) => throw new InvalidOperationException();
+
+        public IReadOnlyList<Fact> Told(string lifter) => [];
+
         public IReadOnlyList<SessionRecord> Sessions(string lifter) => [];
 
         public SessionRecord? Open(string lifter) => null;
