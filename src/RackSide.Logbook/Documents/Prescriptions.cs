@@ -20,14 +20,13 @@ internal static class Prescriptions
         ["rest"] = Times.Of(asked.Rest),
         ["group"] = asked.Group,
         ["change-over"] = Times.Of(asked.ChangeOver),
-        ["why"] = new BsonDocument { ["code"] = asked.Why.Code, ["line"] = asked.Why.Line },
+        ["why"] = Reasons.Of(asked.Why),
     };
 
     /// <summary>The prescription of a document.</summary>
     /// <exception cref="InvalidDataException">It is none.</exception>
     public static Prescription Read(BsonDocument document)
     {
-        var why = document.Inner("why");
         return new Prescription
         {
             Slot = document.Text("slot"),
@@ -40,7 +39,7 @@ internal static class Prescriptions
             Rest = document.Duration("rest"),
             Group = document.TextOrNull("group"),
             ChangeOver = document.Duration("change-over"),
-            Why = new Reason(why.Text("code"), why.Text("line")),
+            Why = Reasons.Read(document.Inner("why")),
         };
     }
 

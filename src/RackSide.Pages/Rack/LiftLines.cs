@@ -29,6 +29,7 @@ internal static class LiftLines
         yield return BeforeLoading.Reminder(exercise, s.Setting.Kit) is { } safety && work.Count == 0 ? Labelled("safety", safety) : "";
         yield return Labelled("pair", Pair(s, item));
         yield return work.Count > 0 ? Labelled("today", Words.Row(work)) : Labelled("why", item.Asked.Why.Line);
+        yield return Labelled("advice", item.Asked.Why.Advice ?? "");
         yield return Labelled("last time", LastTime(s, item));
         yield return Labelled("cue", exercise.Cues.WayDown);
     }

@@ -108,6 +108,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
         var size = canvas.Size;
         var width = size.Columns - 2;
         List<string> notes = [.. Roomy(size) ? [] : Frame.Wrap($"why: {texts.Prescriptions.ElementAtOrDefault(chosen)?.Why.Line}", width)];
+        notes.AddRange(texts.Prescriptions.ElementAtOrDefault(chosen) is { } asked && PlanLines.Advice(asked) is { } advice ? Frame.Wrap(advice, width) : []);
         notes.AddRange(texts.Told.Length > 0 ? Frame.Wrap(texts.Told, width) : []);
         notes.AddRange(Frame.Wrap(texts.Why, width));
         notes.AddRange(texts.Needs.Length > 0 ? Frame.Wrap(texts.Needs, width) : []);

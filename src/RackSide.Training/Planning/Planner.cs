@@ -42,16 +42,17 @@ public static class Planner
 
     /// <summary>
     /// The prescriptions of a training day if it is done on that date, in the order of its slots; a slot that nothing in
-    /// the kit can fill is left out.
+    /// the kit can fill is left out. Where main lifts stall together the day begins a light week (see <see cref="LightWeeks"/>).
     /// </summary>
     public static IReadOnlyList<Prescription> Prescriptions(
-        TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date) =>
-    [
-        .. from slot in day.Slots
-           let exercise = Fill(slot, catalogue, kit, lifter)
-           where exercise is not null
-           select Prescribe(slot, exercise, kit, history, date),
-    ];
+        TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date)
+    {
+        var filled = day.Slots.Select(slot => (Slot: slot, Exercise: Fill(slot, catalogue, kit, lifter))).Where(f => f.Exercise is not null).ToList();
+        List<Prescription> ordinary = [.. filled.Select(f => Prescribe(f.Slot, f.Exercise!, kit, history, date))];
+        return LightWeeks.Why(day, ordinary, history, date) is { } light
+            ? [.. filled.Select(f => Prescribe(f.Slot, f.Exercise!, kit, history, date, light))]
+            : ordinary;
+    }
 
     /// <summary>
     /// The exercise that fills a slot: the first it lists that the kit allows, or else the first of its motion that is told
@@ -72,11 +73,17 @@ public static class Planner
         [.. Fitting.For(slot, catalogue, kit, lifter).Where(e => e.Id != current.Id).Take(MostOthers)];
 
     /// <summary>What a slot asks for with this exercise on a date; a swap in mid-session asks here too.</summary>
+    /// <param name="slot">The slot.</param>
+    /// <param name="exercise">The exercise that fills it.</param>
+    /// <param name="kit">What the gym owns.</param>
+    /// <param name="history">All the lifter's sessions.</param>
+    /// <param name="date">The date.</param>
+    /// <param name="light">Why the day is one of a light week (see <see cref="LightWeeks.Why"/>); null where it is not.</param>
     public static Prescription Prescribe(
-        Slot slot, Exercise exercise, GymKit kit, TrainingHistory history, LocalDate date)
+        Slot slot, Exercise exercise, GymKit kit, TrainingHistory history, LocalDate date, string? light = null)
     {
         var loads = Loads.For(exercise, kit);
-        var decision = Progress.Next(slot, exercise, Past.Of(history, exercise, slot), loads, date);
+        var decision = Decide(slot, exercise, kit, loads, history, date, light);
         return new Prescription
         {
             Slot = slot.Key,
@@ -91,6 +98,15 @@ public static class Planner
             ChangeOver = slot.ChangeOver,
             Why = decision.Why,
         };
+    }
+
+    private static Decision Decide(
+        Slot slot, Exercise exercise, GymKit kit, ReachableLoads? loads, TrainingHistory history, LocalDate date, string? light)
+    {
+        var past = Past.Of(history, exercise, slot);
+        var decided = Progress.Next(slot, exercise, past, loads, date, Meanwhile.Of(history, exercise.Motion, date));
+        var decision = light is null ? decided : LightWeek.Of(decided, slot, exercise, past, loads, light);
+        return decision with { Why = decision.Why.Advise(SmallerPlates.For(decision, exercise, kit)) };
     }
 
     private static TodaysPlan Filled(

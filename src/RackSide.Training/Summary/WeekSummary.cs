@@ -33,6 +33,9 @@ public sealed record WeekSummary
     /// <summary>At most two plain sentences.</summary>
     public required IReadOnlyList<string> Conclusions { get; init; }
 
+    /// <summary>What the first weeks bring, or that the fast steps of a beginning are over; empty in between.</summary>
+    public IReadOnlyList<string> Stage { get; init; } = [];
+
     /// <summary>The next training date after today, or today where a day is still due.</summary>
     public required LocalDate Next { get; init; }
 
@@ -73,6 +76,7 @@ public sealed record WeekSummary
             Work = WeekWork.Of(week, history, catalogue),
             Body = body,
             Conclusions = Conclusion.Of(lifts, done.Count, body),
+            Stage = EarlyWeeks.Line(history, today) is { } early ? [early] : MovingOn.Lines(history, catalogue, kit, today),
             Next = due.Day is null ? due.Next : today,
             NextDay = due.Day ?? due.NextDay,
         };

@@ -19,6 +19,7 @@ internal static class Examples
         SummaryCommand => [Week, ("rackside summary --week 2026-W48", "an earlier week"), ("rackside summary --json", "the same for another program")],
         HistoryCommand => [Squat, ("rackside history bench press", "by name"), ("rackside history core --json", "for another program")],
         PlatesCommand => [Plates, ("rackside plates 62,5", "the same"), ("rackside plates 135lb", "in pounds, with the plates of this gym")],
+        SoreCommand => [("rackside sore squat", "squats are lighter next time"), ("rackside sore squat --take-back", "they were not sore after all")],
         CheckCommand => [Check, ("rackside check --data .", "the files in another folder")],
         PlanCommand or PlanCheckCommand => [Plan],
         _ => [("rackside", "the full screen beside the rack"), Today, Week, Squat, Plates, Check],

@@ -47,6 +47,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
             .. asked.Ramp.Count == 0 ? [] : PlainText.Wrap($"warm-up: {string.Join(", ", asked.Ramp.Select(r => $"{r.Load} x {r.Reps}"))}", margin: 2),
             .. details.Length == 0 ? [] : PlainText.Wrap(details, margin: 2),
             .. PlainText.Wrap($"why ({asked.Why.Code}): {asked.Why.Line}", margin: 2),
+            .. asked.Why.Advice is { } advice ? PlainText.Wrap($"advice: {advice}", margin: 2) : [],
         ];
     }
 

@@ -40,6 +40,8 @@ internal static class Gens
         from word in Text
         from over in Duration
         from line in Text
+        from inputs in Gen.Select(Text, Gen.Int, Text, (n, a, u) => new ReasonInput(n, a / 1000m, u)).List[0, 3]
+        from advised in Gen.Bool
         select new Prescription
         {
             Slot = slot,
@@ -52,7 +54,7 @@ internal static class Gens
             Rest = rest,
             Group = grouped ? word : null,
             ChangeOver = over,
-            Why = new Reason(word, line),
+            Why = new Reason(word, line) { Inputs = inputs, Advice = advised ? word : null },
         };
 
     public static readonly Gen<SessionHead> Head =

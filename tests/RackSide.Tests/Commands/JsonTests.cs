@@ -44,6 +44,10 @@ public class JsonTests(Tollbooth gym)
         why.GetProperty("code").GetString().Should().Be("all-met");
         why.GetProperty("source").GetString().Should().StartWith("none", "the rule is common practice").And.Contain("NSCA");
         why.GetProperty("status").GetString().Should().Be("practice");
+        why.GetProperty("inputs").EnumerateArray()
+            .Select(i => $"{i.GetProperty("name")} {i.GetProperty("amount")} {i.GetProperty("unit")}".Trim())
+            .Should().Equal("from 22.5 kg", "to 25 kg", "gapDays 4 d", "asked 5", "fewest 7", "stepPercent 11.1 %");
+        why.GetProperty("advice").GetString().Should().Be("a pair of 1 kg plates would make smaller steps");
     }
 
     [Fact]

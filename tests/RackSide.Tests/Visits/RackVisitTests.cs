@@ -106,7 +106,7 @@ public sealed class RackVisitTests : IDisposable
             for (var set = 0; set < 5; set++)
             {
                 clock.AdvanceSeconds(60);
-                Press(visit, "E");
+                Press(visit, "7E");
                 clock.AdvanceSeconds(125);
                 visit.Tick(clock.GetCurrentInstant());
             }
