@@ -23,6 +23,7 @@ public sealed class SimulatedYear
     private readonly Random life;
     private readonly int awayFrom;
     private readonly int awayFor;
+    private readonly List<Given> all = [];
     private TrainingHistory history = TrainingHistory.Empty;
     private long sequence;
 
@@ -55,8 +56,8 @@ public sealed class SimulatedYear
     /// <summary>The body.</summary>
     public SimulatedBody Body => body;
 
-    /// <summary>Told of each session's prescription before it is done, with the best the body could do in its motion so far, kg.</summary>
-    public Action<Prescription>? Asked { get; init; }
+    /// <summary>Every prescription, oldest first.</summary>
+    public IReadOnlyList<Given> All => all;
 
     /// <summary>Lives through so many weeks.</summary>
     public SimulatedYear Live(int weeks)
@@ -103,9 +104,10 @@ public sealed class SimulatedYear
         List<Fact> facts = [];
         foreach (var asked in today.Prescriptions)
         {
-            Asked?.Invoke(asked);
-            facts.AddRange(Sets(asked, at));
-            Asked?.Invoke(asked);
+            var motion = Exercises[asked.Exercise].Motion;
+            var sets = Sets(asked, at).ToList();
+            facts.AddRange(sets);
+            all.Add(new Given(date, asked, [.. sets.OfType<SetDone>().Select(s => s.Done)], body.Best.GetValueOrDefault(motion)));
         }
 
         return new SessionRecord(head, [.. facts, new SessionClosed(Next(), at + Duration.FromHours(1))]);
@@ -136,4 +138,18 @@ public sealed class SimulatedYear
         Plates = [.. KitDefaults.Plates(unit).Select((p, i) => p with { Pairs = i == 0 ? 5 : 1 })],
         Dumbbells = [.. Enumerable.Range(1, 20).Select(i => new Mass(i * (unit == MassUnit.Kilogram ? 2.5m : 5m), unit))],
     };
+}
+
+/// <summary>What was asked on a day and what became of it.</summary>
+/// <param name="Date">The day.</param>
+/// <param name="Asked">The prescription.</param>
+/// <param name="Done">Reps or seconds of each set.</param>
+/// <param name="Best">The most the body could lift once in this motion up to this day, kg on a bar.</param>
+public sealed record Given(LocalDate Date, Prescription Asked, IReadOnlyList<int> Done, double Best)
+{
+    /// <summary>The fewest reps or seconds that are no miss.</summary>
+    public int Floor => Asked.Scheme is Scheme.Range range ? range.Low : Asked.Targets.Min();
+
+    /// <summary>Whether a set fell short.</summary>
+    public bool Missed => Done.Any(d => d < Floor);
 }
