@@ -1,70 +1,93 @@
 using System.Text.RegularExpressions;
+using RackSide.Files;
 
 namespace RackSide.House;
 
-/// <summary>
-/// docs/sources.md: a table (or several) with the columns <c>rule or formula | where | source | status | test</c>. In the
-/// columns "where" and "test", names of the code stand in backticks.
-/// </summary>
-internal static partial class SourcesTable
+/// <summary>src/RackSide/Data/sources.yaml held against the code it speaks of.</summary>
+/// <param name="Tests">Every test class, and every test as <c>Class.Method</c>.</param>
+/// <param name="Files">Every file of the tree.</param>
+/// <param name="Codes">The reason codes that prescriptions carry.</param>
+/// <param name="Formulas">The formulas, each as <c>Enum.Member</c>.</param>
+internal sealed partial record SourcesTable(
+    IReadOnlySet<string> Tests, IReadOnlyCollection<string> Files, IReadOnlyCollection<string> Codes, IReadOnlyCollection<string> Formulas)
 {
-    /// <summary>What the table says that is not so: a row without a test, a test or a file that does not exist.</summary>
-    public static IEnumerable<string> Violations(string markdown, IReadOnlySet<string> tests, IReadOnlyCollection<string> files)
+    private static readonly string[] Words = ["seen", "second-hand", "from memory", "practice", "ours"];
+
+    /// <summary>What the table says that is not so, and what it leaves out.</summary>
+    /// <param name="sources">The table.</param>
+    /// <param name="withoutRule">Files of the rooms of rules that hold none, each with what it holds instead.</param>
+    public IEnumerable<string> Violations(RuleSources sources, IReadOnlyDictionary<string, string> withoutRule)
     {
-        foreach (var (row, cells) in Rows(markdown))
+        var rules = sources.Groups.SelectMany(g => g.Rules).ToList();
+        return rules.SelectMany(Wrong)
+            .Concat(WrongCodes(rules))
+            .Concat(Formulas.Where(f => !rules.Any(r => r.Where.Contains(f))).Select(f => $"{f}: the formula has no row"))
+            .Concat(WithoutRow(rules, withoutRule))
+            .Concat(withoutRule.Keys.Where(f => !RuleFiles().Contains(f)).Select(f => $"{f}: is said to hold no rule, but there is no such file"));
+    }
+
+    /// <summary>Every test class, and every method of one as <c>Class.Method</c>, that these sources declare.</summary>
+    public static IReadOnlySet<string> TestsIn(IEnumerable<Source> sources) => sources.SelectMany(Declarations).ToHashSet();
+
+    private IEnumerable<string> Wrong(RuleSource rule)
+    {
+        if (rule.Tests.Count == 0)
         {
-            var named = Backticked().Matches(cells["test"]).Select(m => m.Groups["name"].Value).ToList();
-            if (named.Count == 0)
-            {
-                yield return $"row {row}: names no test in backticks";
-            }
+            yield return $"{rule.Says}: names no test";
+        }
 
-            foreach (var test in named.Where(name => !name.Split('.').All(tests.Contains)))
-            {
-                yield return $"row {row}: there is no test '{test}'";
-            }
+        if (!Words.Any(word => rule.Status.Contains(word, StringComparison.Ordinal)))
+        {
+            yield return $"{rule.Says}: '{rule.Status}' is no status";
+        }
 
-            foreach (var file in Backticked().Matches(cells["where"]).Select(m => m.Groups["name"].Value)
-                .Where(name => name.EndsWith(".cs", StringComparison.Ordinal))
-                .Where(name => !files.Any(f => f.EndsWith("/" + name, StringComparison.Ordinal))))
+        foreach (var test in rule.Tests.Where(test => !Tests.Contains(test)))
+        {
+            yield return $"{rule.Says}: there is no test '{test}'";
+        }
+
+        foreach (var place in rule.Where.Where(place => !Formulas.Contains(place) && !Files.Any(f => f.EndsWith("/" + place, StringComparison.Ordinal))))
+        {
+            yield return $"{rule.Says}: there is no file or formula '{place}'";
+        }
+    }
+
+    private IEnumerable<string> WrongCodes(IReadOnlyList<RuleSource> rules)
+    {
+        var spoken = rules.SelectMany(r => r.Codes).ToList();
+        return Codes.Except(spoken).Select(code => $"{code}: the reason code has no row")
+            .Concat(spoken.Except(Codes).Select(code => $"{code}: no prescription gives this reason code"))
+            .Concat(spoken.GroupBy(code => code).Where(same => same.Count() > 1).Select(same => $"{same.Key}: the reason code has two rows"));
+    }
+
+    private IEnumerable<string> WithoutRow(IReadOnlyList<RuleSource> rules, IReadOnlyDictionary<string, string> withoutRule)
+    {
+        foreach (var file in RuleFiles())
+        {
+            var named = rules.Any(r => r.Where.Any(place => place == file || place.StartsWith(file[..^2], StringComparison.Ordinal)));
+            if (named == withoutRule.ContainsKey(file))
             {
-                yield return $"row {row}: there is no file '{file}'";
+                yield return named ? $"{file}: has a row, and is said to hold no rule" : $"{file}: has no row";
             }
         }
     }
 
-    /// <summary>Every test class and test method that these sources declare.</summary>
-    public static IReadOnlySet<string> TestsIn(IEnumerable<Source> sources) =>
-        sources.SelectMany(s => Declared().Matches(s.Code).Select(m => m.Groups["name"].Value)).ToHashSet();
+    private IReadOnlySet<string> RuleFiles() => Files.Where(f => RuleFile().IsMatch(f)).Select(f => f[(f.LastIndexOf('/') + 1)..]).ToHashSet();
 
-    /// <summary>The rows of every table that has a column "test", by the number of their line.</summary>
-    internal static IEnumerable<(int Row, IReadOnlyDictionary<string, string> Cells)> Rows(string markdown)
+    private static IEnumerable<string> Declarations(Source source)
     {
-        string[]? heads = null;
-        foreach (var (line, number) in markdown.Split('\n').Select((line, i) => (line.Trim(), i + 1)))
+        var type = "";
+        foreach (Match found in Declared().Matches(source.Code))
         {
-            if (!line.StartsWith('|'))
-            {
-                heads = null;
-                continue;
-            }
-
-            var cells = line.Trim('|').Split('|').Select(cell => cell.Trim()).ToArray();
-            if (heads is null)
-            {
-                heads = [.. cells.Select(cell => cell.ToLowerInvariant())];
-            }
-            else if (heads.Contains("test") && !cells.All(cell => cell.Trim('-', ':').Length == 0))
-            {
-                yield return (number, heads.Append("where").Distinct()
-                    .Select((head, i) => (head, cell: i < cells.Length ? cells[i] : "")).ToDictionary(c => c.head, c => c.cell));
-            }
+            var name = found.Groups["name"].Value;
+            type = found.Groups["class"].Success ? name : type;
+            yield return found.Groups["class"].Success ? name : $"{type}.{name}";
         }
     }
 
-    [GeneratedRegex("`(?<name>[^`]+)`")]
-    private static partial Regex Backticked();
+    [GeneratedRegex("^src/RackSide.Training/(Progression|Strength|Loading)/")]
+    private static partial Regex RuleFile();
 
-    [GeneratedRegex(@"\b(?:class|void|Task)\s+(?<name>\w+)")]
+    [GeneratedRegex(@"\b(?:(?<class>class)|void|Task)\s+(?<name>\w+)")]
     private static partial Regex Declared();
 }

@@ -7,9 +7,17 @@ namespace RackSide.Training.History;
 /// struck set is gone from every reckoning while the logbook still holds it.
 /// </summary>
 /// <param name="Head">What was settled when it began.</param>
-/// <param name="Facts">In the order written.</param>
+/// <param name="Facts">In the order written; the list is not changed after it was given here.</param>
 public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
 {
+    // Folded at most once: a year's history asks its sessions for the same again and again.
+    private IReadOnlyList<Fact>? standing;
+    private IReadOnlyList<SetResult>? sets;
+    private IReadOnlyList<Performance>? performances;
+
+    // A copy may be given other facts, so it takes over nothing that was folded.
+    private SessionRecord(SessionRecord other) => (Head, Facts) = (other.Head, other.Facts);
+
     /// <summary>The day it belongs to: the one it began on, or the one it was given when that proved wrong.</summary>
     public LocalDate Date => Facts.Any(f => f is SessionRedated) && Standing.OfType<SessionRedated>().LastOrDefault() is { } mended
         ? mended.Date
@@ -19,7 +27,7 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
     public bool Closed => Standing.OfType<SessionClosed>().Any();
 
     /// <summary>The facts that no later fact struck, without the strikes.</summary>
-    public IReadOnlyList<Fact> Standing => Facts.Standing();
+    public IReadOnlyList<Fact> Standing => standing ??= Facts.Standing();
 
     /// <summary>What each slot asks for after swaps, in order.</summary>
     public IReadOnlyList<Prescription> Prescriptions
@@ -32,18 +40,39 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
     }
 
     /// <summary>The sets that stand, in the order done, each with the word on its form.</summary>
-    public IReadOnlyList<SetResult> Sets
-    {
-        get
-        {
-            var standing = Standing;
-            var slipped = standing.OfType<FormTold>().GroupBy(f => f.Set).ToDictionary(g => g.Key, g => g.Last().Slipped);
-            return [.. standing.OfType<SetDone>().Select(s => new SetResult(s, slipped.GetValueOrDefault(s.Id)))];
-        }
-    }
+    public IReadOnlyList<SetResult> Sets => sets ??= Told();
 
     /// <summary>The slots left out.</summary>
     public IReadOnlySet<string> LeftOut => Standing.OfType<SlotLeftOut>().Select(s => s.Slot).ToHashSet();
+
+    /// <summary>What was done of each prescription, in order; one with no working set, hold or share that stands is not among them.</summary>
+    internal IReadOnlyList<Performance> Performances => performances ??= [.. Done()];
+
+    /// <inheritdoc/>
+    public bool Equals(SessionRecord? other) => other is not null && Head.Equals(other.Head) && Facts.Equals(other.Facts);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => HashCode.Combine(Head, Facts);
+
+    private IReadOnlyList<SetResult> Told()
+    {
+        var slipped = Standing.OfType<FormTold>().GroupBy(f => f.Set).ToDictionary(g => g.Key, g => g.Last().Slipped);
+        return [.. Standing.OfType<SetDone>().Select(s => new SetResult(s, slipped.GetValueOrDefault(s.Id)))];
+    }
+
+    private IEnumerable<Performance> Done()
+    {
+        var work = Sets.Where(s => s.Set.Kind != SetKind.WarmUp).ToLookup(s => (s.Set.Slot, s.Set.Exercise));
+        var leftOut = LeftOut;
+        return from prescription in Prescriptions
+               let sets = work[(prescription.Slot, prescription.Exercise)].ToList()
+               where sets.Count > 0
+               select new Performance(Date, prescription, sets, leftOut.Contains(prescription.Slot) || prescription.SetsLeftOut > 0)
+               {
+                   Kind = Head.Kind,
+                   Begun = Head.Begun,
+               };
+    }
 }
 
 /// <summary>A set as it counts.</summary>

@@ -9,8 +9,8 @@ namespace RackSide.Training.History;
 /// <param name="ToldOutside">What was told outside sessions, in the order told, strikes among it; null where that is nothing.</param>
 public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IReadOnlyList<Fact>? ToldOutside = null)
 {
-    // Folded once, because a day's plan asks for each of its exercises and a session is a fold of its facts.
-    private readonly Lazy<Folded> folded = new(() => new Folded([.. Performances(Sessions)], SoreIn(Sessions, ToldOutside)));
+    // Folded once, because a day's plan asks for each of its exercises.
+    private readonly Lazy<Folded> folded = new(() => new Folded([.. Sessions.SelectMany(s => s.Performances)], SoreIn(Sessions, ToldOutside)));
 
     /// <summary>A history with nothing in it.</summary>
     public static TrainingHistory Empty { get; } = new([]);
@@ -42,19 +42,6 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
 
     /// <inheritdoc/>
     public override int GetHashCode() => Sessions.GetHashCode();
-
-    private static IEnumerable<Performance> Performances(IReadOnlyList<SessionRecord> sessions) =>
-        from session in sessions
-        let work = session.Sets.Where(s => s.Set.Kind != SetKind.WarmUp).ToLookup(s => (s.Set.Slot, s.Set.Exercise))
-        let leftOut = session.LeftOut
-        from prescription in session.Prescriptions
-        let sets = work[(prescription.Slot, prescription.Exercise)].ToList()
-        where sets.Count > 0
-        select new Performance(session.Date, prescription, sets, leftOut.Contains(prescription.Slot) || prescription.SetsLeftOut > 0)
-        {
-            Kind = session.Head.Kind,
-            Begun = session.Head.Begun,
-        };
 
     private static IReadOnlyList<SoreTold> SoreIn(IReadOnlyList<SessionRecord> sessions, IReadOnlyList<Fact>? outside) =>
     [

@@ -28,6 +28,10 @@ public static class Loads
         return loads.Count > 0 ? new(loads) : null;
     }
 
+    /// <summary>Whether there are any, without making the list of them.</summary>
+    public static bool AnyFor(Exercise exercise, GymKit kit) =>
+        exercise.LoadType == LoadType.Barbell ? kit.Bars.Count > 0 : Of(exercise.LoadType, kit).Any();
+
     private static IEnumerable<Mass> Of(LoadType type, GymKit kit) => type switch
     {
         LoadType.Barbell when kit.Bars.Count > 0 => new BarTable(kit).Loads,

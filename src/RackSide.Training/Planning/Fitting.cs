@@ -23,7 +23,7 @@ internal static class Fitting
     /// </summary>
     private static bool Allowed(Exercise exercise, GymKit kit, Lifter lifter) =>
         exercise.Equipment.All(kit.Equipment.Contains)
-        && (!exercise.IsLoaded || Loads.For(exercise, kit) is not null)
+        && (!exercise.IsLoaded || Loads.AnyFor(exercise, kit))
         && !(exercise.Inverted && lifter.AvoidInverted);
 
     /// <summary>Whether slot and exercise are both told in seconds or both in reps; a tick is told in neither.</summary>

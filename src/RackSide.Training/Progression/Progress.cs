@@ -30,7 +30,7 @@ public static class Progress
         LocalDate today,
         Meanwhile? meanwhile = null)
     {
-        List<Performance> all = [.. past.Where(p => loads is null || LoadUsed.Of(p, exercise) is not null)];
+        List<Performance> all = [.. past.Where(p => loads is null || p.Sets.Any(s => s.Set.Load is not null))];
         List<Performance> telling = [.. all.Where(p => !LightWeek.Is(p.Asked))];
         return NeverCounted(slot, loads) ? AsPlanned(slot)
             : all.Count == 0 ? Sparing.Cautioned(FirstTime.Of(slot, exercise, loads), meanwhile)

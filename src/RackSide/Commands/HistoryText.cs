@@ -16,14 +16,29 @@ internal sealed class HistoryText(Catalogue catalogue, ExerciseAsked asked, IRea
         [
             .. PlainText.Wrap($"{asked.Name}: {(sessions.Count == 1 ? "one session" : $"{sessions.Count} sessions")}"),
             .. sessions.SelectMany(Session),
+            .. sessions.GroupBy(s => s.Asked.Exercise).SelectMany(Records),
             .. Estimate(sessions[^1]),
         ];
+
+    private IEnumerable<string> Records(IGrouping<string, Performance> sessions) =>
+        catalogue.Find(sessions.Key) is { } exercise && RepRecord.Of(exercise, sessions) is { Count: > 0 } records
+            ?
+            [
+                "",
+                .. PlainText.Wrap($"{(exercise.LoadType == LoadType.Assisted ? "Least help" : "Heaviest")} so far"
+                    + $"{(asked.Exercise is null ? $", {exercise.Name}" : "")}:"),
+                .. PlainText.Wrap(
+                    string.Join("; ", records.Select(r => $"{AskedText.Load(r.Load, exercise)} x {r.Reps} ({r.Date.Short()} {r.Date.Year})")),
+                    margin: 2),
+            ]
+            : [];
 
     private IEnumerable<string> Estimate(Performance last) =>
         catalogue.Find(last.Asked.Exercise) is { } exercise && StrengthEstimate.Of(last, exercise) is { } range
             ? ["", .. PlainText.Wrap(
                 $"One rep, estimated from the last session: at least {Math.Floor(range.Lowest.Amount)} to {Math.Ceiling(range.Highest.Amount)} "
-                + $"{range.Lowest.Symbol}, the span of seven formulas. Nothing to try without a qualified coach.")]
+                + $"{range.Lowest.Symbol}, the span of seven formulas{(exercise.Motion == Motion.Hinge ? ", all probably low for this lift" : "")}. "
+                + "Nothing to try without a qualified coach.")]
             : [];
 
     private IEnumerable<string> Session(Performance done)

@@ -1,7 +1,6 @@
 using RackSide.Commands;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
-using RackSide.Training.Measures;
 using RackSide.Training.Strength;
 
 namespace RackSide.Json;
@@ -13,8 +12,11 @@ internal sealed record SetJson(int Target, int Done, MassJson? Load, bool FormSl
 internal sealed record PerformanceJson(
     string Date, PrescriptionJson Asked, IReadOnlyList<SetJson> Sets, bool TargetsMet, bool CutShort, EstimateJson? OneRepEstimate);
 
-/// <summary>The span of seven formulas for one repetition; a lower bound, because working sets stop short of the limit.</summary>
+/// <summary>The span of seven formulas for one repetition in whole units, rounded outwards; a lower bound, because working sets stop short of the limit.</summary>
 internal sealed record EstimateJson(MassJson Lowest, MassJson Highest);
+
+/// <summary>The hardest load of an exercise for a number of reps; of help, the least.</summary>
+internal sealed record RecordJson(ExerciseJson Exercise, int Reps, MassJson Load, string Date);
 
 /// <summary>What <c>rackside history --json</c> prints.</summary>
 internal sealed record HistoryJson
@@ -34,6 +36,9 @@ internal sealed record HistoryJson
     /// <summary>The sessions, oldest first.</summary>
     public required IReadOnlyList<PerformanceJson> Sessions { get; init; }
 
+    /// <summary>The records by exercise and number of reps.</summary>
+    public required IReadOnlyList<RecordJson> Records { get; init; }
+
     /// <summary>That history.</summary>
     public static HistoryJson Of(Catalogue catalogue, Lifter lifter, ExerciseAsked asked, IReadOnlyList<Performance> sessions) => new()
     {
@@ -41,7 +46,14 @@ internal sealed record HistoryJson
         Exercise = asked.Exercise is { } exercise ? new ExerciseJson(exercise.Id, exercise.Name) : null,
         Slot = asked.Slot,
         Sessions = [.. sessions.Select(s => Session(catalogue, s))],
+        Records = [.. sessions.GroupBy(s => s.Asked.Exercise).SelectMany(s => RecordsOf(catalogue, s))],
     };
+
+    private static IEnumerable<RecordJson> RecordsOf(Catalogue catalogue, IGrouping<string, Performance> sessions) =>
+        catalogue.Find(sessions.Key) is { } exercise
+            ? RepRecord.Of(exercise, sessions).Select(r =>
+                new RecordJson(ExerciseJson.Of(catalogue, exercise.Id), r.Reps, MassJson.Of(r.Load), DatedDayJson.Iso(r.Date)))
+            : [];
 
     private static PerformanceJson Session(Catalogue catalogue, Performance done) => new(
         DatedDayJson.Iso(done.Date),
@@ -53,8 +65,8 @@ internal sealed record HistoryJson
 
     private static EstimateJson? Estimate(Catalogue catalogue, Performance done) =>
         catalogue.Find(done.Asked.Exercise) is { } exercise && StrengthEstimate.Of(done, exercise) is { } range
-            ? new EstimateJson(MassJson.Of(Tenth(range.Lowest))!, MassJson.Of(Tenth(range.Highest))!)
+            ? new EstimateJson(
+                MassJson.Of(range.Lowest with { Amount = Math.Floor(range.Lowest.Amount) }),
+                MassJson.Of(range.Highest with { Amount = Math.Ceiling(range.Highest.Amount) }))
             : null;
-
-    private static Mass Tenth(Mass mass) => mass with { Amount = Math.Round(mass.Amount, 1) };
 }

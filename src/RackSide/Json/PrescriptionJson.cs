@@ -1,3 +1,4 @@
+using RackSide.Files;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Plans;
@@ -20,6 +21,15 @@ internal sealed record ExerciseJson(string Id, string Name)
 /// <param name="Advice">What is offered beside it, or null.</param>
 internal sealed record ReasonJson(string Code, string Line, IReadOnlyList<ReasonInputJson> Inputs, string? Advice)
 {
+    // Read once, and only by a command that prints reasons.
+    private static readonly Lazy<RuleSources> Sources = new(SourcesFile.Read);
+
+    /// <summary>Who says so; <c>none</c> where nobody does, null for a code that an older version wrote.</summary>
+    public string? Source => Sources.Value.Of(Code)?.Source;
+
+    /// <summary>How sure that is: seen, second-hand, from memory, practice or ours.</summary>
+    public string? Status => Sources.Value.Of(Code)?.Status;
+
     /// <summary>That reason.</summary>
     public static ReasonJson Of(Reason why) =>
         new(why.Code, why.Line, [.. why.Inputs.Select(i => new ReasonInputJson(i.Name, MassJson.Plain(i.Amount), i.Unit.Length > 0 ? i.Unit : null))], why.Advice);

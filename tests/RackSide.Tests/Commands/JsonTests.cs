@@ -42,6 +42,8 @@ public class JsonTests(Tollbooth gym)
         squat.GetProperty("restSeconds").GetInt32().Should().Be(120);
         var why = squat.GetProperty("why");
         why.GetProperty("code").GetString().Should().Be("all-met");
+        why.GetProperty("source").GetString().Should().StartWith("none", "the rule is common practice").And.Contain("NSCA");
+        why.GetProperty("status").GetString().Should().Be("practice");
         why.GetProperty("inputs").EnumerateArray()
             .Select(i => $"{i.GetProperty("name")} {i.GetProperty("amount")} {i.GetProperty("unit")}".Trim())
             .Should().Equal("from 22.5 kg", "to 25 kg", "gapDays 4 d", "asked 5", "fewest 7", "stepPercent 11.1 %");
@@ -80,6 +82,19 @@ public class JsonTests(Tollbooth gym)
         sessions.Select(s => s.GetProperty("targetsMet").GetBoolean()).Should().Equal(true, false, true);
         sessions[1].GetProperty("sets").EnumerateArray().Select(s => s.GetProperty("formSlipped").GetBoolean())
             .Should().Equal(false, false, false, true, false);
+    }
+
+    [Fact]
+    public void History_tells_the_records_by_reps_and_a_span_without_false_decimals()
+    {
+        var history = Json(11, "history overhead-press --json");
+
+        history.GetProperty("records").EnumerateArray()
+            .Select(r => (r.GetProperty("reps").GetInt32(), r.GetProperty("load").GetProperty("amount").GetDecimal()))
+            .Should().OnlyHaveUniqueItems().And.Contain((8, 20m)).And.BeInAscendingOrder(r => r.Item1);
+        var span = history.GetProperty("sessions")[0].GetProperty("oneRepEstimate");
+        span.GetProperty("lowest").GetProperty("amount").GetRawText().Should().NotContain(".");
+        span.GetProperty("highest").GetProperty("amount").GetRawText().Should().NotContain(".");
     }
 
     /// <summary>45 lb = 20.41165665 kg: 45 times 0.45359237, the pound of NIST SP 811, appendix B.</summary>

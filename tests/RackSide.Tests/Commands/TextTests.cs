@@ -91,6 +91,8 @@ public class TextTests(Tollbooth gym)
             "  22.5 kg x 7, 7, 7, 7, 7",
             "  why then (form-slipped): form slipped on Fri 6 Nov: same load again, honest",
             "  reps first",
+            "Heaviest so far, Barbell back squat:",
+            "  22.5 kg x 7 (Fri 6 Nov 2026)",
             "One rep, estimated from the last session: at least 26 to 28 kg, the span of",
             "seven formulas. Nothing to try without a qualified coach.");
 
