@@ -1,6 +1,8 @@
 using NodaTime;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
+using RackSide.Training.Planning;
+using RackSide.Training.Progression;
 
 namespace RackSide.Pages.Rack;
 
@@ -17,14 +19,23 @@ public sealed record TodayTexts(
 /// <summary>Today's plan, before it begins: each slot with its sets, its load and why. ENTER begins; / leaves.</summary>
 /// <param name="texts">What is shown.</param>
 /// <param name="catalogue">Names the exercises.</param>
-public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : IConversation
+/// <param name="lookedAt">The slot looked at first, from 0.</param>
+public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int lookedAt = 0) : IConversation
 {
-    private int chosen;
+    // Five hints in 30 columns would push the last ones off the page.
+    private const int NarrowColumns = 45;
+
+    private const string GoesOnByItself = "Only a load that is lifted for the first time can be begun from a set you know.";
+
+    private int chosen = lookedAt;
     private int? stopSigns;
     private Notice notice;
 
     /// <summary>Whether ENTER was pressed.</summary>
     public bool Begun { get; private set; }
+
+    /// <summary>The slot, from 0, for which the lifter wants to tell a set known from elsewhere; null where that was not asked for.</summary>
+    public int? KnowsASet { get; private set; }
 
     /// <inheritdoc/>
     public Action? Wake { get; set; }
@@ -45,7 +56,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
         Frame.Header(canvas, texts.Title, $"about {minutes} min");
         var row = DrawSlots(canvas, Frame.Top(size));
         DrawNotes(canvas, row, notice.At(now));
-        Frame.Keys(canvas, new KeyHint("ENTER", "begin"), new KeyHint("+ -", "look at each"), new KeyHint("/", "leave"), new KeyHint("!", "stop signs"));
+        Frame.Keys(canvas, [new KeyHint("ENTER", "begin"), new KeyHint("+ -", "look at each"), new KeyHint("/", "leave"), new KeyHint("!", "stop signs"), .. CanBeTold && size.Columns >= NarrowColumns ? [new KeyHint(KeyTable.Pad(Verb.Point), "a set you know", "known set")] : Array.Empty<KeyHint>()]);
         return canvas.Done();
     }
 
@@ -62,6 +73,8 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
         {
             case Verb.Accept: Begun = Ended = true; break;
             case Verb.Menu or Verb.Leave: Ended = true; break;
+            case Verb.Point when CanBeTold: (KnowsASet, Ended) = (chosen, true); break;
+            case Verb.Point: notice = Notice.Say(GoesOnByItself, now); break;
             case Verb.More when key.Code != KeyCode.Up: Choose(chosen + 1); break;
             case Verb.Fewer when key.Code == KeyCode.Down: Choose(chosen + 1); break;
             case Verb.More or Verb.Fewer: Choose(chosen - 1); break;
@@ -75,6 +88,9 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
 
     /// <summary>Nothing passes with time here but a sentence, and that goes by itself.</summary>
     public Bell Tick(Instant now) => Bell.None;
+
+    private bool CanBeTold => texts.Prescriptions.ElementAtOrDefault(chosen) is { Why.Code: Reasons.FirstTime or Reasons.KnownSet } asked
+        && KnownSets.CanBeTold(catalogue[asked.Exercise]);
 
     private void Choose(int index) => chosen = Math.Clamp(index, 0, texts.Prescriptions.Count - 1);
 

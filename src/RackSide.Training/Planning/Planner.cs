@@ -76,7 +76,8 @@ public static class Planner
         Slot slot, Exercise exercise, GymKit kit, TrainingHistory history, LocalDate date)
     {
         var loads = Loads.For(exercise, kit);
-        var decision = Progress.Next(slot, exercise, Past.Of(history, exercise, slot), loads, date);
+        var known = KnownSets.For(history, slot, exercise, date);
+        var decision = Progress.Next(slot, exercise, Past.Of(history, exercise, slot), loads, date, known);
         return new Prescription
         {
             Slot = slot.Key,
@@ -86,6 +87,7 @@ public static class Planner
             Targets = decision.Targets,
             Load = decision.Load,
             Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, kit) : [],
+            Search = decision.Search,
             Rest = slot.Rest,
             Group = slot.Group,
             ChangeOver = slot.ChangeOver,

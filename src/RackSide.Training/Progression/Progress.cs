@@ -20,13 +20,14 @@ public static class Progress
     /// <param name="past">The performances of that exercise, oldest first; may be empty.</param>
     /// <param name="loads">The loads the kit can give it; null where no load is told.</param>
     /// <param name="today">The date it is for.</param>
+    /// <param name="known">A load that a set known from elsewhere gives to begin with; null where none is told.</param>
     /// <returns>A load from <paramref name="loads"/>, never a harder one after a miss.</returns>
     public static Decision Next(
-        Slot slot, Exercise exercise, IReadOnlyList<Performance> past, ReachableLoads? loads, LocalDate today)
+        Slot slot, Exercise exercise, IReadOnlyList<Performance> past, ReachableLoads? loads, LocalDate today, KnownStart? known = null)
     {
         List<Performance> telling = [.. past.Where(p => loads is null || LoadUsed.Of(p, exercise) is not null)];
         return NeverCounted(slot, loads) ? AsPlanned(slot)
-            : telling.Count == 0 ? FirstTime.Of(slot, exercise, loads)
+            : telling.Count == 0 ? FirstTime.Of(slot, exercise, loads, known)
             : Decide(new Footing(slot, exercise, telling, loads, today));
     }
 

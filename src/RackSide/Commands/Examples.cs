@@ -19,6 +19,7 @@ internal static class Examples
         SummaryCommand => [Week, ("rackside summary --week 2026-W48", "an earlier week"), ("rackside summary --json", "the same for another program")],
         HistoryCommand => [Squat, ("rackside history bench press", "by name"), ("rackside history core --json", "for another program")],
         PlatesCommand => [Plates, ("rackside plates 62,5", "the same"), ("rackside plates 135lb", "in pounds, with the plates of this gym")],
+        KnownCommand => [("rackside known deadlift 60 8", "begin below 60 kg for 8"), ("rackside known front squat 95lb 5", "in pounds"), ("rackside known deadlift --take-back", "begin with the search after all")],
         CheckCommand => [Check, ("rackside check --data .", "the files in another folder")],
         PlanCommand or PlanCheckCommand => [Plan],
         _ => [("rackside", "the full screen beside the rack"), Today, Week, Squat, Plates, Check],

@@ -25,6 +25,7 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new SummaryCommand(this, around));
         Subcommands.Add(new HistoryCommand(this, around));
         Subcommands.Add(new PlatesCommand(this, around));
+        Subcommands.Add(new KnownCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));
         Subcommands.Add(new PlanCommand(around));
         SetAction(parsed => ScreenCommand.Run(this, around, parsed));

@@ -18,6 +18,7 @@ namespace RackSide.Visits;
 internal sealed class Desk(Gym gym)
 {
     private TodaysPlan? offered;
+    private int lookedAt;
 
     /// <summary>The first start.</summary>
     public SetUpConversation SetUp() => new(gym.Rules?.Kit.Unit ?? FirstGuess.Unit(), gym.Folders.GymFile);
@@ -51,6 +52,26 @@ internal sealed class Desk(Gym gym)
 
     /// <summary>This week's page.</summary>
     public WeekConversation Week(Lifter lifter) => new(gym.Week(lifter, null, gym.Today));
+
+    /// <summary>A set known from elsewhere, for a slot of the plan that was offered.</summary>
+    public KnownSetConversation KnownSet(int slot)
+    {
+        lookedAt = slot;
+        return new(gym.Catalogue[offered!.Prescriptions[slot].Exercise], gym.Kit.Unit);
+    }
+
+    /// <summary>What was told of such a set is kept; then the same day again, with the load it leads to.</summary>
+    public IConversation Know(Lifter lifter, KnownSetConversation known)
+    {
+        if (known.Told is var (load, reps))
+        {
+            gym.Logbook.Tell(lifter.Key, new SetKnown(gym.Logbook.NextId(), gym.Clock.GetCurrentInstant(), gym.Today, known.Exercise.Id, reps, load));
+        }
+
+        var day = offered!.Day!;
+        var todays = gym.TodaysPlan(lifter);
+        return Offer(todays.Day?.Key == day.Key ? todays : gym.TodaysPlan(lifter, day));
+    }
 
     /// <summary>The session that was offered begins; it is on disk before its first page is shown.</summary>
     public SessionVisit Begin(Lifter lifter)
@@ -122,7 +143,8 @@ internal sealed class Desk(Gym gym)
         var needs = PlanTexts.Needs(todays, gym.Kit);
         return new TodayConversation(
             new TodayTexts(Title(todays.Day!.Kind, gym.Today), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, gym.Report ?? ""),
-            gym.Catalogue);
+            gym.Catalogue,
+            lookedAt < todays.Prescriptions.Count ? lookedAt : 0);
     }
 
     private RestDayConversation RestDay(Lifter lifter, TodaysPlan todays, string? done)

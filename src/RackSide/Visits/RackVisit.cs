@@ -104,6 +104,8 @@ internal sealed class RackVisit : IConversation, IDisposable
         ResumeConversation { Choice: ResumeChoice.GoOn } => desk.GoOn(Lifter!),
         ResumeConversation { Choice: ResumeChoice.Close } => desk.Close(Lifter!),
         TodayConversation { Begun: true } => desk.Begin(Lifter!),
+        TodayConversation { KnowsASet: { } slot } => desk.KnownSet(slot),
+        KnownSetConversation known => desk.Know(Lifter!, known),
         RestDayConversation { Choice: RestDayChoice.TrainAnyway } => desk.TrainAnyway(Lifter!),
         RestDayConversation { Choice: RestDayChoice.Weigh weigh } => desk.Weigh(Lifter!, weigh.BodyMass),
         RestDayConversation { Choice: RestDayChoice.WeekPage } => desk.Week(Lifter!),
