@@ -5,7 +5,8 @@ namespace RackSide.Screens;
 /// library's own queue holds its lock while a timer runs, so a conversation that waited in a tick for a thread that wakes
 /// it would wait for ever.
 /// </summary>
-internal sealed class Nudges
+/// <param name="stir">Called after each, to end the loop's sleep; null where the loop does not sleep.</param>
+internal sealed class Nudges(Action? stir = null)
 {
     private const int None = -1;
     private int stop = None;
@@ -13,13 +14,28 @@ internal sealed class Nudges
     private int resumed;
 
     /// <summary>Asks for the end. The first reason given stays.</summary>
-    public void Stop(ScreenEnd reason) => Interlocked.CompareExchange(ref stop, (int)reason, None);
+    public void Stop(ScreenEnd reason)
+    {
+        Interlocked.CompareExchange(ref stop, (int)reason, None);
+        stir?.Invoke();
+    }
 
     /// <summary>Says that the page may have changed.</summary>
-    public void Wake() => Interlocked.Exchange(ref woken, 1);
+    public void Wake()
+    {
+        Interlocked.Exchange(ref woken, 1);
+        stir?.Invoke();
+    }
 
     /// <summary>Says that the process was stopped and goes on, so that the terminal may show and do anything.</summary>
-    public void Resume() => Interlocked.Exchange(ref resumed, 1);
+    public void Resume()
+    {
+        Interlocked.Exchange(ref resumed, 1);
+        stir?.Invoke();
+    }
+
+    /// <summary>Says that the window has another size, which the library finds out on its next turn.</summary>
+    public void Resize() => stir?.Invoke();
 
     /// <summary>The end asked for, if any.</summary>
     public ScreenEnd? Stopping => Volatile.Read(ref stop) is var reason and not None ? (ScreenEnd)reason : null;

@@ -20,11 +20,12 @@ internal sealed class PageView : Runnable
     }
 
     /// <summary>Draws the page as it stands now and sends what differs from what the terminal shows.</summary>
-    public void Paint()
+    /// <returns>Whether anything did.</returns>
+    public bool Paint()
     {
         if (App?.Driver is not { } driver || driver.Cols <= 0 || driver.Rows <= 0)
         {
-            return;
+            return false;
         }
 
         var sent = brush.Paint(draw(new PageSize(driver.Cols, driver.Rows)), driver.GetOutputBuffer());
@@ -32,6 +33,8 @@ internal sealed class PageView : Runnable
         {
             driver.WriteRaw(sent);
         }
+
+        return sent.Length > 0;
     }
 
     /// <inheritdoc/>

@@ -1,6 +1,7 @@
 using System.Runtime.CompilerServices;
 using NodaTime;
 using RackSide.Pages;
+using RackSide.Screens.Waiting;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
 using Terminal.Gui.Input;
@@ -19,9 +20,8 @@ public static class ScreenHost
     /// <summary>How long an orderly end may take before it is given up.</summary>
     public static readonly TimeSpan Patience = TimeSpan.FromSeconds(3);
 
-    // Twice the library's default: the wait between a key and its page falls from 35 ms to 20 (median, 2 cores), for no
-    // processor time that could be measured.
-    private const ushort TurnsPerSecond = 50;
+    // The library sleeps for what is left of a turn after it; our own sleep comes before, and ends when a key does.
+    private const ushort TurnsPerSecond = 1000;
 
     /// <summary>Shows a conversation until it ends.</summary>
     /// <param name="conversation">What is shown.</param>
@@ -69,8 +69,9 @@ public static class ScreenHost
     {
         var before = SynchronizationContext.Current;
         var gate = new Lock();
-        var app = Application.Create();
-        var loop = new ScreenLoop(app, conversation, clock, options, gate);
+        using var stir = new Stir();
+        var app = WaitingApplication.Create(options.LinuxConsole, stir);
+        var loop = new ScreenLoop(app, conversation, clock, options, gate, stir);
         using var signals = new ScreenSignals(loop.Nudges, () => HangUp(gate, options.Hangup), options.LinuxConsole);
         using var foreign = new ForeignFault(loop.Nudges, options.Crashed);
         try
@@ -101,8 +102,7 @@ public static class ScreenHost
             Environment.SetEnvironmentVariable("NO_COLOR", "1");
         }
 
-        // The ansi driver does not know what the Linux console sends for its first five function keys, nor all of its pad.
-        app.Init(options.LinuxConsole ? DriverRegistry.Names.DOTNET : DriverRegistry.Names.ANSI);
+        app.Init();
         app.Mouse.IsMouseDisabled = true;
         TerminalModes.KeepPlainKeyboard(app.Driver!);
         app.Driver!.WriteRaw(TerminalModes.Settle);

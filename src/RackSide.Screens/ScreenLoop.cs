@@ -1,5 +1,6 @@
 using NodaTime;
 using RackSide.Pages;
+using RackSide.Screens.Waiting;
 using Terminal.Gui.App;
 using Terminal.Gui.Input;
 
@@ -17,6 +18,7 @@ internal sealed class ScreenLoop
     private readonly IClock clock;
     private readonly BellRinger bell;
     private readonly Lock gate;
+    private readonly Pulse? pulse;
 
     /// <summary>A loop that is not attached yet.</summary>
     /// <param name="app">The application, after its Init.</param>
@@ -24,18 +26,21 @@ internal sealed class ScreenLoop
     /// <param name="clock">Tells the conversation the time.</param>
     /// <param name="options">Colour and sound.</param>
     /// <param name="gate">Held while the conversation works, so that a hang-up can wait for it.</param>
-    public ScreenLoop(IApplication app, IConversation conversation, IClock clock, ScreenOptions options, Lock gate)
+    /// <param name="stir">What the loop sleeps on between turns; null leaves its turns and ticks to the library.</param>
+    public ScreenLoop(IApplication app, IConversation conversation, IClock clock, ScreenOptions options, Lock gate, Stir? stir = null)
     {
         (this.app, this.conversation, this.clock, this.gate) = (app, conversation, clock, gate);
         bell = new BellRinger(app, options.Sound);
         View = new PageView(DrawGated, options.Colour);
+        pulse = stir is null ? null : new Pulse(stir, TimeProvider.System);
+        Nudges = new Nudges(stir is null ? null : stir.Up);
     }
 
     /// <summary>The view to run.</summary>
     public PageView View { get; }
 
     /// <summary>What other threads may ask.</summary>
-    public Nudges Nudges { get; } = new();
+    public Nudges Nudges { get; }
 
     /// <summary>Why the loop ended.</summary>
     public ScreenEnd End => Nudges.Stopping ?? ScreenEnd.Finished;
@@ -46,7 +51,11 @@ internal sealed class ScreenLoop
         app.Keyboard.KeyDown += (_, key) => OnKey(key);
         app.Iteration += (_, _) => OnTurn();
         app.LayoutAndDrawComplete += (_, _) => KeepLibraryCursorStill();
-        app.AddTimeout(TickEvery, OnTick);
+        if (pulse is null)
+        {
+            app.AddTimeout(TickEvery, OnTick);
+        }
+
         conversation.Wake = Nudges.Wake;
         if (conversation.Ended)
         {
@@ -83,13 +92,14 @@ internal sealed class ScreenLoop
 
     private void OnTurn()
     {
+        pulse?.Rest();
         KeepLibraryCursorStill();
         if (Nudges.TakeResume())
         {
             Repossess();
         }
 
-        if (Nudges.TakeWake())
+        if (Nudges.TakeWake() | pulse?.TakeTick() == true)
         {
             // A tick is what a conversation takes news with; waiting for the next one would say "written" a tenth of a second late.
             Converse(conversation.Tick);
@@ -118,7 +128,15 @@ internal sealed class ScreenLoop
         }
         else
         {
-            View.Paint();
+            Paint();
+        }
+    }
+
+    private void Paint()
+    {
+        if (View.Paint())
+        {
+            pulse?.Moved();
         }
     }
 

@@ -25,6 +25,7 @@ internal sealed class ScreenSignals : IDisposable
         On(PosixSignal.SIGHUP, hangUp);
         if (!OperatingSystem.IsWindows())
         {
+            On(PosixSignal.SIGWINCH, nudges.Resize, cancel: false);
             On(PosixSignal.SIGCONT, nudges.Resume, cancel: !runtimeKeepsTerminal);
         }
     }

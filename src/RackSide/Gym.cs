@@ -21,12 +21,13 @@ internal sealed class Gym : IDisposable
 {
     private readonly Plan plan;
     private readonly IDisposable? closing;
+    private readonly DateTimeZone? abroad;
 
     private Gym(
-        Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, LiteLogbook? logbook, IDisposable? closing)
+        Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, LiteLogbook? logbook, IDisposable? closing, DateTimeZone? abroad)
     {
-        this.closing = closing;
-        (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, clock, catalogue, plan, rules, logbook ?? (ILogbook)new NoLogbook());
+        (this.closing, this.abroad) = (closing, abroad);
+        (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, new MendedClock(clock), catalogue, plan, rules, logbook ?? (ILogbook)new NoLogbook());
         Report = logbook?.Report.Sentence;
     }
 
@@ -34,10 +35,13 @@ internal sealed class Gym : IDisposable
     public Folders Folders { get; }
 
     /// <summary>The clock.</summary>
-    public IClock Clock { get; }
+    public MendedClock Clock { get; }
 
-    /// <summary>The gym's time zone.</summary>
-    public DateTimeZone Zone { get; } = SystemTime.Zone();
+    /// <summary>The time zone of this stay: the one a traveller named, or the gym's, or the machine's.</summary>
+    public DateTimeZone Zone => abroad ?? Rules?.Zone ?? SystemTime.Zone();
+
+    /// <summary>The weekday that a shown week begins with.</summary>
+    public IsoDayOfWeek WeekStarts => Rules?.WeekStarts ?? IsoDayOfWeek.Monday;
 
     /// <summary>All exercises.</summary>
     public Catalogue Catalogue { get; }
@@ -57,8 +61,21 @@ internal sealed class Gym : IDisposable
     /// <summary>Today's date in the gym.</summary>
     public LocalDate Today => Clock.GetCurrentInstant().InZone(Zone).Date;
 
-    /// <summary>The plan on the weekdays of this gym, where they are as many as the plan has.</summary>
-    public Plan Plan => Rules is { } rules && rules.TrainingDays.Count == plan.Week.Count ? plan.On(rules.TrainingDays) : plan;
+    /// <summary>Why the clock cannot be believed, by what is written here; null where it can.</summary>
+    public ClockDoubt? Doubt()
+    {
+        var lifters = Logbook.Lifters();
+        return ClockDoubt.Of(
+            lifters.SelectMany(l => Logbook.Sessions(l.Key)), lifters.SelectMany(l => Logbook.Told(l.Key)), Clock.GetCurrentInstant());
+    }
+
+    /// <summary>The plan on the weekdays of this gym, where they are as many as the plan has; or rolling, where the gym's days roll.</summary>
+    public Plan Plan => Rules switch
+    {
+        { Rolls: true } => plan.AsRolling(),
+        { } rules when !plan.Rolls && rules.TrainingDays.Count == plan.Week.Count => plan.On(rules.TrainingDays),
+        _ => plan,
+    };
 
     /// <summary>What the gym owns; a default kit before the first set-up.</summary>
     public GymKit Kit => Rules?.Kit ?? KitDefaults.For(MassUnit.Kilogram);
@@ -69,8 +86,9 @@ internal sealed class Gym : IDisposable
     /// <param name="clock">The clock.</param>
     /// <param name="begin">Whether a logbook is begun where there is none; a command that only reads makes nothing on disk.</param>
     /// <param name="closing">Let go of when the gym has closed, or null.</param>
+    /// <param name="abroad">The time zone a traveller trains in; null for the gym's own.</param>
     /// <exception cref="Refusal">A file has mistakes, or the logbook cannot be opened.</exception>
-    public static Gym Open(Folders folders, string? planFile, IClock clock, bool begin = true, IDisposable? closing = null)
+    public static Gym Open(Folders folders, string? planFile, IClock clock, bool begin = true, IDisposable? closing = null, DateTimeZone? abroad = null)
     {
         var catalogue = CatalogueFile.Read();
         var plan = planFile is null
@@ -78,7 +96,7 @@ internal sealed class Gym : IDisposable
             : Good(PlanFile.ReadFrom(planFile, catalogue), File.Exists(planFile) ? ExitCode.Data : ExitCode.NoInput);
         var rules = RulesIn(folders);
         var logbook = begin || LiteLogbook.IsIn(folders.Data) ? OpenLogbook(folders.Data, clock) : null;
-        return new Gym(folders, clock, catalogue, plan, rules, logbook, closing);
+        return new Gym(folders, clock, catalogue, plan, rules, logbook, closing, abroad);
     }
 
     /// <summary>The house rules in these folders; null before the first set-up.</summary>
@@ -130,15 +148,20 @@ internal sealed class Gym : IDisposable
     }
 
     /// <summary>What a session of a training day is held against.</summary>
-    public SessionSetting Setting(Lifter lifter, TrainingDay day, IReadOnlyList<Prescription> prescriptions, FactId? held = null) => new()
+    public SessionSetting Setting(Lifter lifter, TrainingDay day, IReadOnlyList<Prescription> prescriptions, FactId? held = null)
     {
-        Day = day,
-        Catalogue = Catalogue,
-        Loads = new KitLoads(Kit),
-        Lifter = lifter,
-        Before = new TrainingHistory([.. Logbook.Sessions(lifter.Key).Where(s => s.Head.Id != held)], Logbook.Told(lifter.Key)),
-        Checks = BeforeLoading.For(day.Kind, prescriptions.Select(p => Catalogue[p.Exercise]), Kit),
-    };
+        var before = new TrainingHistory([.. Logbook.Sessions(lifter.Key).Where(s => s.Head.Id != held)], Logbook.Told(lifter.Key));
+        return new SessionSetting
+        {
+            Day = day,
+            Catalogue = Catalogue,
+            Loads = new KitLoads(Kit),
+            Lifter = lifter,
+            Before = before,
+            Pace = LifterPace.Of(before),
+            Checks = BeforeLoading.For(day.Kind, prescriptions.Select(p => Catalogue[p.Exercise]), Kit),
+        };
+    }
 
     /// <inheritdoc/>
     public void Dispose()

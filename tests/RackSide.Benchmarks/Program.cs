@@ -1,3 +1,10 @@
 using BenchmarkDotNet.Running;
+using RackSide.Benchmarks;
+
+if (args is ["plans"])
+{
+    PlanTimes.Print();
+    return;
+}
 
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -60,10 +60,16 @@ public class ArrowsTests
         Repository.In(["src"], ".csproj").Select(file => Path.GetFileNameWithoutExtension(file))
             .Should().BeEquivalentTo(Arrows.Allowed.Keys.Select(name => name == "rackside" ? "RackSide" : name));
 
+    /// <summary>
+    /// The oracle compares plans with a solver that is a download of several hundred megabytes. It is run by hand
+    /// (docs/performance.md), so that nobody who builds or tests the solution has to fetch it.
+    /// </summary>
+    private const string RunByHand = "tests/RackSide.Oracle/RackSide.Oracle.csproj";
+
     [Fact]
-    public void Every_project_stands_in_the_solution()
+    public void Every_project_stands_in_the_solution_but_the_oracle()
     {
         var solution = Repository.Read("RackSide.sln").Replace('\\', '/');
-        Repository.In(["src", "tests"], ".csproj").Should().AllSatisfy(file => solution.Should().Contain(file));
+        Repository.In(["src", "tests"], ".csproj").Where(file => !solution.Contains(file)).Should().Equal(RunByHand);
     }
 }

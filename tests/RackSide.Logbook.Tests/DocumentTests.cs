@@ -57,6 +57,15 @@ public class DocumentTests
     }
 
     [Fact]
+    public void A_reason_written_before_it_had_inputs_and_advice_reads_as_having_none()
+    {
+        var read = Reasons.Read(new BsonDocument { ["code"] = "all-met", ["line"] = "all 5x5 done" });
+
+        (read.Inputs.Count, read.Advice).Should().Be((0, null));
+        Reasons.Of(read).Keys.Should().Equal("code", "line");
+    }
+
+    [Fact]
     public void A_mass_finer_than_a_thousandth_is_refused_not_rounded()
     {
         var act = () => Masses.Of(Mass.Kg(20.0001m));

@@ -1,4 +1,5 @@
 using NodaTime.Testing;
+using RackSide.Screens.Waiting;
 
 namespace RackSide.Screens.Tests;
 
@@ -13,6 +14,19 @@ public sealed class StartingTests
     [InlineData("dumb", false, ScreenEnd.NoTerminal)]
     public void A_screen_is_refused_where_it_cannot_be_shown(string? terminal, bool attached, ScreenEnd? refusal) =>
         TerminalCheck.Refusal(new ScreenOptions { Terminal = terminal }, attached).Should().Be(refusal);
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void The_library_still_has_the_constructor_that_takes_readers_of_ours(bool linuxConsole)
+    {
+        using var stir = new Stir();
+
+        using var app = WaitingApplication.Create(linuxConsole, stir);
+        app.Init();
+
+        app.Driver.Should().NotBeNull();
+    }
 
     [Fact]
     public void Without_a_terminal_nothing_is_drawn_and_the_exit_code_is_that_of_a_bad_call()

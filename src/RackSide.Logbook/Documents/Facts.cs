@@ -34,6 +34,7 @@ internal static class Facts
             "ticked" => new ItemTicked(id, at, d.Text("item")),
             "left-out" => new SlotLeftOut(id, at, d.Text("slot")),
             "weighed" => new BodyWeighed(id, at, d.Mass("weight")),
+            "redated" => new SessionRedated(id, at, d.Date("date")),
             "closed" => new SessionClosed(id, at),
             var other => throw new InvalidDataException($"no fact '{other}'"),
         };
@@ -53,6 +54,7 @@ internal static class Facts
         ItemTicked f => new() { ["is"] = "ticked", ["item"] = f.Item },
         SlotLeftOut f => new() { ["is"] = "left-out", ["slot"] = f.Slot },
         BodyWeighed f => new() { ["is"] = "weighed", ["weight"] = Masses.Of(f.Weight) },
+        SessionRedated f => new() { ["is"] = "redated", ["date"] = Times.Of(f.Date) },
         SessionClosed => new() { ["is"] = "closed" },
         _ => throw new ArgumentException($"no document for {fact.GetType()}", nameof(fact)),
     };

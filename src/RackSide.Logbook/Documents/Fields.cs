@@ -28,6 +28,10 @@ internal static class Fields
     public static string Text(this BsonDocument document, string name) =>
         document[name] is { IsString: true } value ? value.AsString : throw Unfit(name);
 
+    /// <summary>A whole number, or 0 where the field is missing, as in a document of an older version.</summary>
+    /// <exception cref="InvalidDataException">It is something else.</exception>
+    public static int IntOrZero(this BsonDocument document, string name) => document[name].IsNull ? 0 : document.Int(name);
+
     /// <summary>A text, or null where the field is null.</summary>
     /// <exception cref="InvalidDataException">It is something else.</exception>
     public static string? TextOrNull(this BsonDocument document, string name) =>

@@ -26,19 +26,19 @@ internal static class Prescriptions
         ["exercise"] = asked.Exercise,
         ["scheme"] = Schemes.Of(asked.Scheme),
         ["targets"] = new BsonArray(asked.Targets.Select(t => new BsonValue(t))),
+        ["sets-left-out"] = asked.SetsLeftOut,
         ["load"] = Masses.Of(asked.Load),
         ["ramp"] = new BsonArray(asked.Ramp.Select(Of)),
         ["rest"] = Times.Of(asked.Rest),
         ["group"] = asked.Group,
         ["change-over"] = Times.Of(asked.ChangeOver),
-        ["why"] = new BsonDocument { ["code"] = asked.Why.Code, ["line"] = asked.Why.Line },
+        ["why"] = Reasons.Of(asked.Why),
     };
 
     /// <summary>The prescription of a document.</summary>
     /// <exception cref="InvalidDataException">It is none.</exception>
     public static Prescription Read(BsonDocument document)
     {
-        var why = document.Inner("why");
         return new Prescription
         {
             Slot = document.Text("slot"),
@@ -46,13 +46,14 @@ internal static class Prescriptions
             Exercise = document.Text("exercise"),
             Scheme = Schemes.Read(document.Inner("scheme")),
             Targets = [.. document.Ints("targets")],
+            SetsLeftOut = document.IntOrZero("sets-left-out"),
             Load = document.MassOrNull("load"),
             Ramp = [.. document.Inners("ramp").Select(r => new RampSet(r.Mass("load"), r.Int("reps")))],
             Search = document.ContainsKey("search") ? Searches.Read(document.Inner("search")) : null,
             Rest = document.Duration("rest"),
             Group = document.TextOrNull("group"),
             ChangeOver = document.Duration("change-over"),
-            Why = new Reason(why.Text("code"), why.Text("line")),
+            Why = Reasons.Read(document.Inner("why")),
         };
     }
 

@@ -12,7 +12,7 @@ internal static class WeighIns
             from session in contents.Sessions
             where session.Head.Lifter == lifter
             from told in session.Standing.OfType<BodyWeighed>()
-            select new KeptWeight(told.Id, lifter, session.Head.Date, told.Weight);
+            select new KeptWeight(told.Id, lifter, session.Date, told.Weight);
         return contents.Weights
             .Where(w => w.Lifter == lifter)
             .Concat(inSessions)

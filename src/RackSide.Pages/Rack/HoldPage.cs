@@ -79,6 +79,7 @@ internal static class HoldPage
             SessionPages.Told(s) ?? "",
             $"target {item.Target} s{(exercise.OneSided ? " each side" : "")}{(work.Count > 0 ? $"   so far {Words.Row(work)}" : "")}",
             last is null ? item.Asked.Why.Line : $"last time {Words.Row(last.Sets)}",
+            PlanLines.Advice(item.Asked) ?? "",
             exercise.Cues.WayDown,
             exercise.Inverted ? exercise.Cues.StopIf : "",
         ];

@@ -23,13 +23,14 @@ internal static class LiftLines
         var exercise = s.Setting.Catalogue[item.Asked.Exercise];
         var work = s.Place.Work(item.Slot).ToList();
         yield return p.Field == Field.Load ? "changing the weight; * goes back to reps" : "";
-        yield return item is RampItem && !p.Changed ? Labelled("plates", LoadWords.Change(s, item)) : "";
+        yield return Labelled("plates", LoadWords.Plates(s, p, item));
         yield return Labelled("load", SetInHand.Load(s, p) is { } load ? LoadWords.With(exercise, load) : "");
         yield return item is RampItem ramp and not SearchItem ? Labelled("ramp", Ramp(ramp)) : "";
         yield return BeforeLoading.Reminder(exercise, s.Setting.Kit) is { } safety && work.Count == 0 ? Labelled("safety", safety) : "";
         yield return item is SearchItem ? Labelled("search", "few reps; stop well short of the limit") : "";
         yield return Labelled("pair", Pair(s, item));
         yield return work.Count > 0 ? Labelled("today", Words.Row(work)) : Labelled("why", item.Asked.Why.Line);
+        yield return Labelled("advice", item.Asked.Why.Advice ?? "");
         yield return Labelled("last time", LastTime(s, item));
         yield return Labelled("cue", exercise.Cues.WayDown);
     }

@@ -23,7 +23,7 @@ internal static class LiftPage
         }
 
         var left = canvas.Size.Compact ? 0 : SlotList.Width + 2;
-        row = DrawSleeve(canvas, s, p, item, left, row);
+        row = DrawSleeve(canvas, s, p, left, row);
         DrawLines(canvas, s, p, item, left, row);
         Frame.Keys(canvas, Hints(s, p));
     }
@@ -71,9 +71,9 @@ internal static class LiftPage
         return last + 2;
     }
 
-    private static int DrawSleeve(Canvas canvas, Session s, Lifting p, SlotItem item, int left, int row)
+    private static int DrawSleeve(Canvas canvas, Session s, Lifting p, int left, int row)
     {
-        if (LoadWords.StackOf(s, item, SetInHand.Load(s, p)) is not { } stack)
+        if (BarInHand.For(s, SetInHand.Load(s, p)) is not { } stack)
         {
             return row;
         }

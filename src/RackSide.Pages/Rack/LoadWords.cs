@@ -8,21 +8,13 @@ namespace RackSide.Pages.Rack;
 /// <summary>What hands must do to have the next load ready.</summary>
 internal static class LoadWords
 {
-    /// <summary>The stack for a load, where the item's exercise goes on a bar and the kit can load it.</summary>
-    public static BarStack? StackOf(Session s, AgendaItem? item, Mass? load) =>
-        item is SlotItem of && load is { } mass && s.Setting.Catalogue[of.Asked.Exercise].LoadType == LoadType.Barbell
-            ? s.Setting.Loads.StackFor(mass)
-            : null;
-
-    /// <summary>What to change between the last set done and the one to come.</summary>
+    /// <summary>What to change on the bar, or to fetch, between the last set done and the one to come.</summary>
     public static string Change(Session s, AgendaItem next)
     {
         var to = SetInHand.AskedLoad(s);
-        if (StackOf(s, next, to) is { } stack)
+        if (BarInHand.Change(s, to) is { } change)
         {
-            var last = s.LastSet?.Set;
-            var from = last is null ? null : Bar(s, last.Exercise, last.Load);
-            return PlateChange.Between(from, stack).Text;
+            return change.Text;
         }
 
         return next is SlotItem of && to is { Amount: > 0 } load
@@ -31,6 +23,16 @@ internal static class LoadWords
                 : With(s.Setting.Catalogue[of.Asked.Exercise], load)
             : "";
     }
+
+    /// <summary>
+    /// What to change on the bar for the set on the page: always in a ramp, where changing plates is the rest, and
+    /// elsewhere where something is to change that no rest page told.
+    /// </summary>
+    public static string Plates(Session s, Lifting p, SlotItem item) =>
+        BarInHand.Change(s, SetInHand.Load(s, p)) is { } change
+        && (item is RampItem || (!change.IsNone && (p.Rested is null || SetInHand.Load(s, p) != SetInHand.AskedLoad(s))))
+            ? change.Text
+            : "";
 
     /// <summary>What a load that goes on no bar is, in the hands of the one who fetches it; empty for a bar or no load.</summary>
     public static string With(Exercise exercise, Mass load) => exercise.LoadType switch
@@ -43,7 +45,4 @@ internal static class LoadWords
         LoadType.Assisted => $"with {load} of help: less is harder",
         _ => "",
     };
-
-    private static BarStack? Bar(Session s, string exercise, Mass? load) =>
-        load is { } mass && s.Setting.Catalogue[exercise].LoadType == LoadType.Barbell ? s.Setting.Loads.StackFor(mass) : null;
 }

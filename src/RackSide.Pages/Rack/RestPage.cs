@@ -77,7 +77,7 @@ internal static class RestPage
         var next = s.Place.Current!;
         var bottom = Frame.Bottom(size);
         var which = next is TotalItem total ? $"{s.Place.Counted(total.Slot)} of {total.Total} done" : $"{Words.Which(next)}   {Asks(s, next)}";
-        List<string> lines = [$"THEN  {Words.Name(s, next).ToUpperInvariant()}  {which}", LoadWords.Change(s, next), SessionPages.Told(s) ?? ""];
+        List<string> lines = [$"THEN  {Words.Name(s, next).ToUpperInvariant()}  {which}", LoadWords.Change(s, next), SessionPages.Told(s) ?? "", .. Frame.Wrap(Advice(next), size.Columns - margin)];
         lines = [.. lines.Where(l => l.Length > 0)];
         if (size.Compact && lines[0].Length > size.Columns)
         {
@@ -89,6 +89,9 @@ internal static class RestPage
             canvas.Write(margin, row + i, Frame.Fit(line, size.Columns - margin), i == 0 ? Look.Bold | Look.Next : Look.Plain);
         }
     }
+
+    /// <summary>What is offered beside the load: a longer rest belongs here more than anywhere.</summary>
+    private static string Advice(AgendaItem next) => next is SlotItem item ? PlanLines.Advice(item.Asked) ?? "" : "";
 
     /// <summary>The load the next set will really have, also where the lifter changed it in this slot.</summary>
     private static string Asks(Session s, AgendaItem next) =>

@@ -46,7 +46,7 @@ public static class SessionPages
         var kind = s.Head.Kind == DayKind.Strength ? "STRENGTH DAY" : "SKILLS DAY";
         var left = canvas.Size.Compact && place is not null ? place : $"{kind}  {s.Head.Date.Short()}";
         var gone = (int)(s.Now - s.Head.Begun).TotalMinutes;
-        var ahead = (int)Math.Round(Pace.Left(s.Place).TotalMinutes);
+        var ahead = (int)Math.Round(Pace.Left(s.Place, s.Setting.Pace).TotalMinutes);
         Frame.Header(canvas, left, canvas.Size.Compact ? $"{gone} min, {ahead} left" : $"{gone} min gone, about {ahead} left");
     }
 

@@ -34,6 +34,9 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
     /// <summary>Whether ENTER was pressed.</summary>
     public bool Begun { get; private set; }
 
+    /// <summary>Whether the list behind the plan was asked for: less time, the calendar, days away.</summary>
+    public bool More { get; private set; }
+
     /// <summary>The slot, from 0, for which the lifter wants to tell a set known from elsewhere; null where that was not asked for.</summary>
     public int? KnowsASet { get; private set; }
 
@@ -56,7 +59,8 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
         Frame.Header(canvas, texts.Title, $"about {minutes} min");
         var row = DrawSlots(canvas, Frame.Top(size));
         DrawNotes(canvas, row, notice.At(now));
-        Frame.Keys(canvas, [new KeyHint("ENTER", "begin"), new KeyHint("+ -", "look at each"), new KeyHint("/", "leave"), new KeyHint("!", "stop signs"), .. CanBeTold && size.Columns >= NarrowColumns ? [new KeyHint(KeyTable.Pad(Verb.Point), "a set you know", "known set")] : Array.Empty<KeyHint>()]);
+        KeyHint[] hints = [new("ENTER", "begin"), new("+ -", "look at each"), new("/", "leave"), new("!", "stop signs"), new("*", "less time, calendar", "more"), .. CanBeTold ? [new(KeyTable.Pad(Verb.Point), "a set you know", "known set")] : Array.Empty<KeyHint>()];
+        Frame.Keys(canvas, [.. hints.Take(size.Columns < NarrowColumns ? 4 : hints.Length)]);
         return canvas.Done();
     }
 
@@ -73,6 +77,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
         {
             case Verb.Accept: Begun = Ended = true; break;
             case Verb.Menu or Verb.Leave: Ended = true; break;
+            case Verb.Other: More = Ended = true; break;
             case Verb.Point when CanBeTold: (KnowsASet, Ended) = (chosen, true); break;
             case Verb.Point: notice = Notice.Say(GoesOnByItself, now); break;
             case Verb.More when key.Code != KeyCode.Up: Choose(chosen + 1); break;
@@ -124,6 +129,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
         var size = canvas.Size;
         var width = size.Columns - 2;
         List<string> notes = [.. Roomy(size) ? [] : Frame.Wrap($"why: {texts.Prescriptions.ElementAtOrDefault(chosen)?.Why.Line}", width)];
+        notes.AddRange(texts.Prescriptions.ElementAtOrDefault(chosen) is { } asked && PlanLines.Advice(asked) is { } advice ? Frame.Wrap(advice, width) : []);
         notes.AddRange(texts.Told.Length > 0 ? Frame.Wrap(texts.Told, width) : []);
         notes.AddRange(Frame.Wrap(texts.Why, width));
         notes.AddRange(texts.Needs.Length > 0 ? Frame.Wrap(texts.Needs, width) : []);

@@ -97,6 +97,10 @@ internal static class WeekPage
         }
 
         yield return $"next: {week.Next.Short()}, {week.NextDay.Name}";
+        foreach (var line in week.Stage)
+        {
+            yield return line;
+        }
     }
 
     private static string Tenth(Mass mass) => mass.Amount.ToString("0.0", CultureInfo.InvariantCulture);

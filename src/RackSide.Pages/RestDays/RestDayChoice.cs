@@ -22,4 +22,10 @@ public abstract record RestDayChoice
 
     /// <summary>This week's page.</summary>
     public sealed record WeekPage : RestDayChoice;
+
+    /// <summary>The next four weeks.</summary>
+    public sealed record CalendarPage : RestDayChoice;
+
+    /// <summary>The page of days away.</summary>
+    public sealed record AwayPage : RestDayChoice;
 }

@@ -5,7 +5,7 @@ using RackSide.Training.Measures;
 namespace RackSide.Pages.RestDays;
 
 /// <summary>
-/// A rest day: it says so, why, and what comes next. Enter leaves; a digit asks for one of three other things. It ends
+/// A rest day: it says so, why, and what comes next. Enter leaves; a digit asks for one of the other things. It ends
 /// with the choice made; whoever acts on it may open it again with what was done.
 /// </summary>
 /// <param name="texts">What the page says.</param>
@@ -18,6 +18,8 @@ public sealed class RestDayConversation(RestDayTexts texts) : IConversation
         new("train anyway, an extra session"),
         new("body weight"),
         new("this week's page"),
+        new("the next four weeks"),
+        new("days away"),
         new("leave, nothing more today"),
     ];
 
@@ -75,7 +77,9 @@ public sealed class RestDayConversation(RestDayTexts texts) : IConversation
         {
             0 => new RestDayChoice.TrainAnyway(),
             2 => new RestDayChoice.WeekPage(),
-            3 => new RestDayChoice.Leave(),
+            3 => new RestDayChoice.CalendarPage(),
+            4 => new RestDayChoice.AwayPage(),
+            5 => new RestDayChoice.Leave(),
             _ => null,
         };
         typed = line == 1 ? "" : null;
@@ -104,7 +108,7 @@ public sealed class RestDayConversation(RestDayTexts texts) : IConversation
     {
         Place = texts.Done ?? "",
         Above = [texts.Why, $"Next: {texts.Next}: {texts.Holds}."],
-        Hints = [new("ENTER", "choose"), new("1-4", "at once"), new("+ -", "up, down"), new("!", "stop signs")],
+        Hints = [new("ENTER", "choose"), new("1-6", "at once"), new("+ -", "up, down"), new("!", "stop signs")],
     };
 
     private BodyPage Entry(string soFar) => new EntryPage($"{texts.Title}  {texts.Today}", "Body weight today?", soFar, EntryPage.NumberRoom)

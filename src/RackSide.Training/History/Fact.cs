@@ -73,7 +73,13 @@ public sealed record SlotLeftOut(FactId Id, Instant At, string Slot) : Fact(Id, 
 /// <param name="Weight">As the scale showed it.</param>
 public sealed record BodyWeighed(FactId Id, Instant At, Mass Weight) : Fact(Id, At);
 
-/// <summary>The session is over; nothing is added after this.</summary>
+/// <summary>The session belongs to another date than the clock said when it began; the latest word counts.</summary>
+/// <param name="Id">Its identity.</param>
+/// <param name="At">When it was told.</param>
+/// <param name="Date">The date it belongs to.</param>
+public sealed record SessionRedated(FactId Id, Instant At, LocalDate Date) : Fact(Id, At);
+
+/// <summary>The session is over; nothing is added after this but a mending of its date.</summary>
 /// <param name="Id">Its identity.</param>
 /// <param name="At">When.</param>
 public sealed record SessionClosed(FactId Id, Instant At) : Fact(Id, At);

@@ -27,6 +27,9 @@ public sealed record Prescription
     /// <summary>Reps, or seconds of a hold, asked for in each working set today; one number a set. A total has one: the total.</summary>
     public required IReadOnlyList<int> Targets { get; init; }
 
+    /// <summary>Sets of the plan that are left out today for want of time; they are not missed, and the rest earns no step.</summary>
+    public int SetsLeftOut { get; init; }
+
     /// <summary>The working load; null where the exercise has none.</summary>
     public Mass? Load { get; init; }
 
@@ -52,4 +55,20 @@ public sealed record Prescription
 /// <summary>A reason that a program can read and a lifter can too.</summary>
 /// <param name="Code">Which rule spoke, in lower case with hyphens: <c>all-met</c>, <c>third-miss</c>; listed in docs/sources.md.</param>
 /// <param name="Line">The why-line: one sentence.</param>
-public sealed record Reason(string Code, string Line);
+public sealed record Reason(string Code, string Line)
+{
+    /// <summary>The numbers the rule reckoned with, so that a program need not read them out of the sentence.</summary>
+    public IReadOnlyList<ReasonInput> Inputs { get; init; } = [];
+
+    /// <summary>What is offered beside the load, as one sentence: a longer rest, a cue, smaller plates; null for nothing.</summary>
+    public string? Advice { get; init; }
+
+    /// <summary>The same reason with one more thing offered.</summary>
+    public Reason Advise(string? advice) => this with { Advice = Advice is null ? advice : advice is null ? Advice : $"{Advice}; {advice}" };
+}
+
+/// <summary>One number that a reason rests on.</summary>
+/// <param name="Name">What it is, in camel case: <c>misses</c>, <c>from</c>, <c>gapDays</c>; listed in docs/sources.md.</param>
+/// <param name="Amount">The number, of at most three decimals.</param>
+/// <param name="Unit">Its unit: <c>kg</c>, <c>lb</c>, <c>d</c>, <c>s</c> or <c>%</c>; empty for a count.</param>
+public sealed record ReasonInput(string Name, decimal Amount, string Unit = "");

@@ -1,3 +1,5 @@
+using NodaTime;
+
 namespace RackSide.Training.History;
 
 /// <summary>
@@ -8,6 +10,11 @@ namespace RackSide.Training.History;
 /// <param name="Facts">In the order written.</param>
 public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
 {
+    /// <summary>The day it belongs to: the one it began on, or the one it was given when that proved wrong.</summary>
+    public LocalDate Date => Facts.Any(f => f is SessionRedated) && Standing.OfType<SessionRedated>().LastOrDefault() is { } mended
+        ? mended.Date
+        : Head.Date;
+
     /// <summary>Whether it is over.</summary>
     public bool Closed => Standing.OfType<SessionClosed>().Any();
 

@@ -1,4 +1,6 @@
 using NodaTime;
+using RackSide.Training.Exercises;
+using RackSide.Training.Plans;
 
 namespace RackSide.Training.History;
 
@@ -8,7 +10,7 @@ namespace RackSide.Training.History;
 public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IReadOnlyList<Fact>? ToldOutside = null)
 {
     // Folded once, because a day's plan asks for each of its exercises and a session is a fold of its facts.
-    private readonly Lazy<ILookup<string, Performance>> byExercise = new(() => Performances(Sessions).ToLookup(p => p.Asked.Exercise));
+    private readonly Lazy<Folded> folded = new(() => new Folded([.. Performances(Sessions)], SoreIn(Sessions, ToldOutside)));
 
     /// <summary>A history with nothing in it.</summary>
     public static TrainingHistory Empty { get; } = new([]);
@@ -24,7 +26,16 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
     /// it stands. A session without any is not a miss; it does not count at all.
     /// </summary>
     public IEnumerable<Performance> Of(string exercise, string? slot = null) =>
-        byExercise.Value[exercise].Where(p => slot is null || p.Asked.Slot == slot);
+        folded.Value.ByExercise[exercise].Where(p => slot is null || p.Asked.Slot == slot);
+
+    /// <summary>
+    /// The performances of a motion, by whatever exercise, oldest first. Those of skills days are among them, each told by
+    /// its <see cref="Performance.Kind"/>.
+    /// </summary>
+    public IEnumerable<Performance> Of(Motion motion) => folded.Value.ByMotion[motion];
+
+    /// <summary>The sore motions told and not taken back, outside sessions and in them, in the order told.</summary>
+    public IReadOnlyList<SoreTold> Sore => folded.Value.Sore;
 
     /// <inheritdoc/>
     public bool Equals(TrainingHistory? other) => other is not null && Sessions.Equals(other.Sessions);
@@ -39,7 +50,28 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
         from prescription in session.Prescriptions
         let sets = work[(prescription.Slot, prescription.Exercise)].ToList()
         where sets.Count > 0
-        select new Performance(session.Head.Date, prescription, sets, leftOut.Contains(prescription.Slot));
+        select new Performance(session.Date, prescription, sets, leftOut.Contains(prescription.Slot) || prescription.SetsLeftOut > 0)
+        {
+            Kind = session.Head.Kind,
+            Begun = session.Head.Begun,
+        };
+
+    private static IReadOnlyList<SoreTold> SoreIn(IReadOnlyList<SessionRecord> sessions, IReadOnlyList<Fact>? outside) =>
+    [
+        .. sessions.Where(s => s.Facts.Any(f => f is SoreTold)).SelectMany(s => s.Standing)
+            .Concat((outside ?? []).Standing())
+            .OfType<SoreTold>()
+            .OrderBy(s => s.At),
+    ];
+
+    private sealed class Folded(List<Performance> all, IReadOnlyList<SoreTold> sore)
+    {
+        public IReadOnlyList<SoreTold> Sore { get; } = sore;
+
+        public ILookup<string, Performance> ByExercise { get; } = all.ToLookup(p => p.Asked.Exercise);
+
+        public ILookup<Motion, Performance> ByMotion { get; } = all.ToLookup(p => p.Asked.Motion);
+    }
 }
 
 /// <summary>What was done of one prescription on one day.</summary>
@@ -47,4 +79,11 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
 /// <param name="Asked">What was asked for.</param>
 /// <param name="Sets">The working sets or holds that stand, in order; never empty.</param>
 /// <param name="CutShort">Whether the rest of it was left out.</param>
-public sealed record Performance(LocalDate Date, Prescription Asked, IReadOnlyList<SetResult> Sets, bool CutShort);
+public sealed record Performance(LocalDate Date, Prescription Asked, IReadOnlyList<SetResult> Sets, bool CutShort)
+{
+    /// <summary>The kind of the training day it was done on.</summary>
+    public DayKind Kind { get; init; }
+
+    /// <summary>When its session began.</summary>
+    public Instant Begun { get; init; }
+}

@@ -9,14 +9,16 @@ internal static class LoadWords
     /// <summary>Plates in the order they go on: <c>10 + 2.5</c>.</summary>
     public static string Plates(IEnumerable<Mass> plates, bool withUnit) => string.Join(" + ", plates.Select(p => One(p, withUnit)));
 
-    /// <summary>What makes a load.</summary>
+    /// <summary>What makes a load, and by which rule where as few other plates would make it too.</summary>
     public static string Made(BarStack stack, GymKit kit)
     {
-        var withUnit = MassSum.Mixed([stack.Bar.Mass, .. stack.Side]);
+        var other = AsFewPlates.OtherThan(stack.Side, kit) ?? [];
+        var withUnit = MassSum.Mixed([stack.Bar.Mass, .. stack.Side, .. other]);
         var bar = stack.Bar == kit.MainBar ? "the bar" : stack.Bar.Name;
         return stack.Side.Count == 0
             ? $"loadable: {stack.Total} is {bar} alone"
-            : $"loadable: {stack.Total} is {Plates(stack.Side, withUnit)} on each side of {bar}";
+            : $"loadable: {stack.Total} is {Plates(stack.Side, withUnit)} on each side of {bar}"
+                + (other.Count > 0 ? $", as few plates as {Plates(other, withUnit)} and the larger inside" : "");
     }
 
     /// <summary>Why a load cannot be made, and what there is instead.</summary>

@@ -14,6 +14,10 @@ internal static class MissingPair
 
     private static readonly decimal[] PoundPlates = [0.25m, 0.5m, 1, 1.25m, 2.5m, 5, 10, 25, 35, 45];
 
+    /// <summary>The heaviest plate commonly sold that is no heavier than so much, or null where none is so light.</summary>
+    public static Mass? HeaviestUpTo(decimal amount, MassUnit unit) =>
+        (unit == MassUnit.Kilogram ? KilogramPlates : PoundPlates).Where(p => p <= amount).Select(p => (Mass?)new Mass(p, unit)).LastOrDefault();
+
     /// <summary>The lightest such plate in the kit's unit, or null where no single pair would do.</summary>
     public static Missing? For(Mass target, GymKit kit, BarTable table)
     {

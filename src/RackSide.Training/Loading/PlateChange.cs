@@ -14,6 +14,9 @@ public sealed record PlateChange(IReadOnlyList<Mass> TakeOff, IReadOnlyList<Mass
     /// <summary>Whether the words name each plate's unit, because plates of both units are about.</summary>
     public bool NamesUnits { get; init; }
 
+    /// <summary>Whether there is nothing to change.</summary>
+    public bool IsNone => TakeOff.Count == 0 && PutOn.Count == 0 && OtherBar is null;
+
     /// <summary>The change that makes one loaded bar of another.</summary>
     /// <param name="from">What is on the bar now; null where it is empty.</param>
     /// <param name="to">What the next set needs.</param>

@@ -13,7 +13,11 @@ public static class Past
     /// log is optional. A session begun and left before its first working set is not a day trained.
     /// </summary>
     public static IReadOnlyList<DayDone> Days(TrainingHistory history) =>
-        [.. history.Sessions.Where(s => s.Trained()).Select(s => new DayDone(s.Head.Date, s.Head.DayKey))];
+        [.. history.Sessions.Where(s => s.Trained()).Select(s => new DayDone(s.Date, s.Head.DayKey))];
+
+    /// <summary>The days away that were told and not taken back.</summary>
+    public static IReadOnlyList<DaysAway> Away(TrainingHistory history) =>
+        [.. history.Told.OfType<AwayTold>().Select(a => new DaysAway(a.From, a.Until))];
 
     /// <summary>Whether a session counts as a day trained.</summary>
     public static bool Trained(this SessionRecord session) =>

@@ -33,25 +33,57 @@ public static class Planner
         TrainingDay? asked = null)
     {
         var due = asked is null
-            ? DueRule.For(plan, Past.Days(history), today)
-            : DueRule.AskedFor(plan, Past.Days(history), today, asked);
+            ? DueRule.For(plan, Past.Days(history), today, Past.Away(history))
+            : DueRule.AskedFor(plan, Past.Days(history), today, asked, Past.Away(history));
         return due.Day is { } day
             ? Filled(due, day, catalogue, kit, lifter, history, today)
             : new TodaysPlan(due, null, [], Duration.Zero, []);
     }
 
+    /// <summary>The same plan in less time, with what is left out told; see <see cref="TimeBudget"/>.</summary>
+    public static TodaysPlan Within(TodaysPlan todays, Duration time, Catalogue catalogue, GymKit kit, TrainingHistory history)
+    {
+        var trimmed = TimeBudget.Trim(todays.Prescriptions, catalogue, time, LifterPace.Of(history));
+        return todays with
+        {
+            Prescriptions = trimmed.Kept,
+            NoTimeFor = trimmed.NoTimeFor,
+            Estimate = trimmed.Estimate,
+            PlatesNeeded = PlateCheck.For(trimmed.Kept, catalogue, kit),
+            LeftOut = [.. todays.LeftOut, .. NoTime(trimmed, catalogue, time)],
+        };
+    }
+
+    private static IEnumerable<string> NoTime(TrimmedPlan trimmed, Catalogue catalogue, Duration time)
+    {
+        if (trimmed.NoTimeFor.Count > 0)
+        {
+            yield return $"no time for {string.Join(", ", trimmed.NoTimeFor.Select(p => catalogue[p.Exercise].ShortName.ToLowerInvariant()))}: left out, not missed";
+        }
+
+        if (trimmed.Kept.Where(p => p.SetsLeftOut > 0).ToList() is { Count: > 0 } fewer)
+        {
+            yield return $"fewer sets of {string.Join(", ", fewer.Select(p => catalogue[p.Exercise].ShortName.ToLowerInvariant()))}";
+        }
+
+        if (!trimmed.Fits)
+        {
+            yield return $"it takes longer than {time.TotalMinutes:0} min: the warm-up and the first lift are never cut";
+        }
+    }
+
     /// <summary>
     /// The prescriptions of a training day if it is done on that date, in the order of its slots; a slot that nothing in
-    /// the kit can fill is left out.
+    /// the kit can fill is left out. Where main lifts stall together the day begins a light week (see <see cref="LightWeeks"/>).
     /// </summary>
     public static IReadOnlyList<Prescription> Prescriptions(
-        TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date) =>
-    [
-        .. from slot in day.Slots
-           let exercise = Fill(slot, catalogue, kit, lifter)
-           where exercise is not null
-           select Prescribe(slot, exercise, kit, history, date),
-    ];
+        TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date)
+    {
+        var filled = day.Slots.Select(slot => (Slot: slot, Exercise: Fill(slot, catalogue, kit, lifter))).Where(f => f.Exercise is not null)
+            .Select(f => (f.Slot, Exercise: f.Exercise!)).ToList();
+        var ordinary = InOrder(filled, kit, history, date);
+        return LightWeeks.Why(day, ordinary, history, date) is { } light ? InOrder(filled, kit, history, date, light) : ordinary;
+    }
 
     /// <summary>
     /// The exercise that fills a slot: the first it lists that the kit allows, or else the first of its motion that is told
@@ -72,12 +104,24 @@ public static class Planner
         [.. Fitting.For(slot, catalogue, kit, lifter).Where(e => e.Id != current.Id).Take(MostOthers)];
 
     /// <summary>What a slot asks for with this exercise on a date; a swap in mid-session asks here too.</summary>
+    /// <param name="slot">The slot.</param>
+    /// <param name="exercise">The exercise that fills it.</param>
+    /// <param name="kit">What the gym owns.</param>
+    /// <param name="history">All the lifter's sessions.</param>
+    /// <param name="date">The date.</param>
+    /// <param name="light">Why the day is one of a light week (see <see cref="LightWeeks.Why"/>); null where it is not.</param>
+    /// <param name="onBar">The loaded bar that the exercise before it left, whose plates may stay on; null for a bare bar.</param>
     public static Prescription Prescribe(
-        Slot slot, Exercise exercise, GymKit kit, TrainingHistory history, LocalDate date)
+        Slot slot,
+        Exercise exercise,
+        GymKit kit,
+        TrainingHistory history,
+        LocalDate date,
+        string? light = null,
+        BarStack? onBar = null)
     {
         var loads = Loads.For(exercise, kit);
-        var known = KnownSets.For(history, slot, exercise, date);
-        var decision = Progress.Next(slot, exercise, Past.Of(history, exercise, slot), loads, date, known);
+        var decision = Decide(slot, exercise, kit, loads, history, date, light);
         return new Prescription
         {
             Slot = slot.Key,
@@ -86,7 +130,7 @@ public static class Planner
             Scheme = slot.Scheme,
             Targets = decision.Targets,
             Load = decision.Load,
-            Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, kit) : [],
+            Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, kit, onBar) : [],
             Search = decision.Search,
             Rest = slot.Rest,
             Group = slot.Group,
@@ -95,12 +139,38 @@ public static class Planner
         };
     }
 
+    private static Decision Decide(
+        Slot slot, Exercise exercise, GymKit kit, ReachableLoads? loads, TrainingHistory history, LocalDate date, string? light)
+    {
+        var past = Past.Of(history, exercise, slot);
+        var decided = Progress.Next(
+            slot, exercise, past, loads, date, Meanwhile.Of(history, exercise.Motion, date), KnownSets.For(history, slot, exercise, date));
+        var decision = light is null ? decided : LightWeek.Of(decided, slot, exercise, past, loads, light);
+        return decision with { Why = decision.Why.Advise(SmallerPlates.For(decision, exercise, kit)) };
+    }
+
+    // In the order they are done, because what one leaves on the bar may serve the next.
+    private static IReadOnlyList<Prescription> InOrder(
+        IEnumerable<(Slot Slot, Exercise Exercise)> filled, GymKit kit, TrainingHistory history, LocalDate date, string? light = null)
+    {
+        List<Prescription> prescriptions = [];
+        var (loads, onBar) = (new KitLoads(kit), default(BarStack));
+        foreach (var (slot, exercise) in filled)
+        {
+            var asked = Prescribe(slot, exercise, kit, history, date, light, onBar);
+            prescriptions.Add(asked);
+            onBar = BarOrder.Of(asked, exercise, loads, onBar).LastOrDefault() ?? onBar;
+        }
+
+        return prescriptions;
+    }
+
     private static TodaysPlan Filled(
         DayDue due, TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate today)
     {
         var prescriptions = Prescriptions(day, catalogue, kit, lifter, history, today);
         return new TodaysPlan(
-            due, day, prescriptions, TimeEstimate.Of(prescriptions, catalogue), PlateCheck.For(prescriptions, catalogue, kit))
+            due, day, prescriptions, TimeEstimate.Of(prescriptions, catalogue, LifterPace.Of(history)), PlateCheck.For(prescriptions, catalogue, kit))
         {
             LeftOut =
             [

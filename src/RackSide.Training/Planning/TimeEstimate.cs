@@ -28,9 +28,9 @@ public static class TimeEstimate
     /// <summary>Something to tick, of so many minutes; those without a guide take one.</summary>
     public static Duration Tick(int minutes) => Duration.FromMinutes(Math.Max(minutes, 1));
 
-    /// <summary>The time of these prescriptions done in order.</summary>
-    public static Duration Of(IReadOnlyList<Prescription> prescriptions, Catalogue catalogue) =>
-        Turns(prescriptions).Aggregate(Duration.Zero, (sum, turn) => sum + Turn(turn, catalogue));
+    /// <summary>The time of these prescriptions done in order, at the lifter's pace or else the usual one.</summary>
+    public static Duration Of(IReadOnlyList<Prescription> prescriptions, Catalogue catalogue, LifterPace? pace = null) =>
+        Turns(prescriptions).Aggregate(Duration.Zero, (sum, turn) => sum + Turn(turn, catalogue, pace ?? LifterPace.Usual));
 
     /// <summary>Each exercise alone, or the neighbours of one group together.</summary>
     private static List<List<Prescription>> Turns(IReadOnlyList<Prescription> prescriptions)
@@ -51,15 +51,15 @@ public static class TimeEstimate
         return turns;
     }
 
-    private static Duration Turn(List<Prescription> turn, Catalogue catalogue)
+    private static Duration Turn(List<Prescription> turn, Catalogue catalogue, LifterPace pace)
     {
-        var work = turn.Aggregate(Duration.Zero, (sum, p) => sum + Work(p, catalogue));
+        var work = turn.Aggregate(Duration.Zero, (sum, p) => sum + Work(p, catalogue, pace));
         var changes = turn.SkipLast(1).Aggregate(Duration.Zero, (sum, p) => sum + p.ChangeOver);
         var rounds = turn.Max(p => p.Scheme is Scheme.Total or Scheme.Tick ? 0 : p.Targets.Count);
         return work + ((changes + turn.Max(p => p.Rest)) * rounds);
     }
 
-    private static Duration Work(Prescription p, Catalogue catalogue)
+    private static Duration Work(Prescription p, Catalogue catalogue, LifterPace pace)
     {
         var sides = catalogue.Find(p.Exercise)?.OneSided == true ? 2 : 1;
         var working = p.Scheme switch
@@ -67,9 +67,9 @@ public static class TimeEstimate
             Scheme.Hold => Duration.FromSeconds(p.Targets.Sum()),
             Scheme.Total => p.Targets.Sum() * RepOfTotal,
             Scheme.Tick t => Tick(t.Minutes),
-            _ => p.Targets.Count * WorkingSet,
+            _ => p.Targets.Count * pace.WorkingSet,
         };
         var warmUps = p.Search is null ? p.Ramp.Count : SearchSets;
-        return (working * sides) + (warmUps * WarmUpSet) + RampRest.After(p, warmUps);
+        return (working * sides) + (warmUps * pace.WarmUpSet) + RampRest.After(p, warmUps);
     }
 }

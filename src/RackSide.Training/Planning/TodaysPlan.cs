@@ -22,6 +22,12 @@ public sealed record TodaysPlan(
     Duration Estimate,
     IReadOnlyList<Mass> PlatesNeeded)
 {
-    /// <summary>A sentence for each slot that no exercise of this kit can fill, and that is left out for it.</summary>
+    /// <summary>What is left out for want of time, in order; it is kept with the session as left out.</summary>
+    public IReadOnlyList<Prescription> NoTimeFor { get; init; } = [];
+
+    /// <summary>Whether it was made shorter.</summary>
+    public bool Trimmed => NoTimeFor.Count > 0 || Prescriptions.Any(p => p.SetsLeftOut > 0);
+
+    /// <summary>A sentence for each slot that no exercise of this kit can fill, and that is left out for it; and what is left out for want of time.</summary>
     public IReadOnlyList<string> LeftOut { get; init; } = [];
 }

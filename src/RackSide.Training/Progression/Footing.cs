@@ -16,13 +16,23 @@ internal sealed class Footing
 
     /// <param name="slot">The slot that asks.</param>
     /// <param name="exercise">The exercise.</param>
-    /// <param name="past">Its performances, oldest first; at least one.</param>
+    /// <param name="past">Its performances that tell something, oldest first; at least one.</param>
+    /// <param name="all">All its performances, those of a light week among them.</param>
     /// <param name="loads">The loads that can be had, or null.</param>
     /// <param name="today">The date of the next time.</param>
-    public Footing(Slot slot, Exercise exercise, IReadOnlyList<Performance> past, ReachableLoads? loads, LocalDate today)
+    /// <param name="meanwhile">What else bears on it.</param>
+    public Footing(
+        Slot slot,
+        Exercise exercise,
+        IReadOnlyList<Performance> past,
+        IReadOnlyList<Performance> all,
+        ReachableLoads? loads,
+        LocalDate today,
+        Meanwhile meanwhile)
     {
-        (Slot, Exercise, this.past, this.loads) = (slot, exercise, past, loads);
-        Gap = Math.Max(0, Period.DaysBetween(Last.Date, today));
+        (Slot, Exercise, this.past, this.loads, Meanwhile) = (slot, exercise, past, loads, meanwhile);
+        Gaps = new Gaps(all.Select(p => p.Date), meanwhile.Trained, today);
+        OwnGap = Math.Max(0, Period.DaysBetween(all[^1].Date, today));
         Used = loads is null ? null : LoadUsed.Of(Last, exercise);
         Verdict = Judge.Of(Last, exercise);
     }
@@ -31,17 +41,26 @@ internal sealed class Footing
 
     public Exercise Exercise { get; }
 
+    /// <summary>What else bears on it.</summary>
+    public Meanwhile Meanwhile { get; }
+
     /// <summary>The last performance.</summary>
     public Performance Last => past[^1];
 
     /// <summary>Its date in words.</summary>
     public string On => Last.Date.Short();
 
-    /// <summary>Days since the last performance.</summary>
-    public int Gap { get; }
+    /// <summary>The days the motion was trained.</summary>
+    public Gaps Gaps { get; }
+
+    /// <summary>Days since this exercise itself was done, at whatever load.</summary>
+    public int OwnGap { get; }
 
     /// <summary>What the last performance amounts to.</summary>
     public Verdict Verdict { get; }
+
+    /// <summary>Whether the last performance earned something: it is neither a miss nor a session that tells nothing.</summary>
+    public bool Earned => Verdict is Verdict.Met or Verdict.WithinRange;
 
     /// <summary>The load last used, or null where none is told.</summary>
     public Mass? Used { get; }
@@ -67,6 +86,25 @@ internal sealed class Footing
     /// <summary>Whether this miss is one too many at this load.</summary>
     public bool MissedTooOften => Verdict == Verdict.Missed && Misses >= Slot.Progress.MissesBeforeLighter;
 
-    /// <summary>Whether the form slipped the last two times.</summary>
-    public bool SlippedTwice => past.Reverse().Take(2).Count(p => Judge.Of(p, Exercise) == Verdict.FormSlipped) == 2;
+    /// <summary>Whether a set's form slipped in each of the last two sessions.</summary>
+    public bool SlippedTwice => past.Count > 1 && past.Skip(past.Count - 2).All(p => p.Sets.Any(s => s.FormSlipped));
+
+    /// <summary>The performances from a date on, and the one before it; null where there was none before.</summary>
+    public (Performance Before, IReadOnlyList<Performance> Since)? Around(LocalDate date) =>
+        past.LastOrDefault(p => p.Date < date) is { } before ? (before, [.. past.Where(p => p.Date >= date)]) : null;
+
+    /// <summary>How many sessions running, the newest first, at the load last used, had such a verdict.</summary>
+    public int InARow(Func<Verdict, bool> such) => past.Reverse()
+        .TakeWhile(p => LoadUsed.Of(p, Exercise) == Used && such(Judge.Of(p, Exercise)))
+        .Count();
+
+    /// <summary>
+    /// In how many sessions running, the newest first, the last set went so many reps over its goal at the load last used.
+    /// Sessions cut short or done at mixed loads are passed over.
+    /// </summary>
+    public int TimesOver(int reps) => past.Reverse()
+        .TakeWhile(p => LoadUsed.Of(p, Exercise) == Used)
+        .Where(p => Judge.Of(p, Exercise) is not (Verdict.CutShort or Verdict.MixedLoads))
+        .TakeWhile(p => Judge.Of(p, Exercise) == Verdict.Met && p.Sets[^1].Set.Done >= p.Sets[^1].Set.Target + reps)
+        .Count();
 }

@@ -27,6 +27,10 @@ internal sealed class LoadMoves(Exercise exercise, ReachableLoads loads)
             : loads.Above(from) is { } more ? Heavier(more, loads.AtOrAbove(from + by)) : null;
     }
 
+    /// <summary>The heaviest load above one that is no more than so many per cent heavier; null where there is none.</summary>
+    public Mass? HeavierWithin(Mass from, decimal percent) =>
+        !IsHelp && loads.AtOrBelow(from * (1 + (percent / 100))) is var within && within > from ? within : null;
+
     /// <summary>The hardest load that is easier by at least so many per cent; the easiest of all where that is still harder.</summary>
     public Mass Easier(Mass from, int percent) => IsHelp
         ? Heavier(loads.Above(from) ?? from, loads.AtOrAbove(from * (1 + (percent / 100m))))

@@ -7,9 +7,6 @@ namespace RackSide.Training.Progression;
 /// <summary>Loads and their changes in the words of a why-line.</summary>
 internal static class LoadText
 {
-    /// <summary>The handbook's ceiling for one step, per cent (ACSM 2009: 2 to 10 per cent).</summary>
-    private const decimal BigStepPercent = 10;
-
     /// <summary><c> at 60 kg</c>, <c> with 30 kg of help</c>, or nothing.</summary>
     public static string At(Mass? load, Exercise exercise) => (load, exercise.LoadType) switch
     {
@@ -55,16 +52,7 @@ internal static class LoadText
         _ => string.Create(CultureInfo.InvariantCulture, $"{number}th"),
     };
 
-    private static string Care(Mass from, Mass to, Exercise exercise)
-    {
-        if (from.Amount <= 0 || exercise.LoadType == LoadType.AddedWeight)
-        {
-            return "";
-        }
-
-        var percent = (to - from).Amount / from.Amount * 100;
-        return percent > BigStepPercent
-            ? string.Create(CultureInfo.InvariantCulture, $", a big step ({percent:0} %)")
-            : "";
-    }
+    private static string Care(Mass from, Mass to, Exercise exercise) => Ceiling.IsOver(from, to, exercise)
+        ? string.Create(CultureInfo.InvariantCulture, $", a big step ({Ceiling.Rise(from, to, exercise):0} %)")
+        : "";
 }

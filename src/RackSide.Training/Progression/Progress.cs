@@ -11,8 +11,8 @@ namespace RackSide.Training.Progression;
 public static class Progress
 {
     /// <summary>
-    /// The next prescription's load, targets and reason. First the days since the last time are looked at, then the plan's
-    /// rule. The load that most sets used last time is the one that counts, whatever was asked for; where the kit can no
+    /// The next prescription's load, targets and reason. First the days since the motion was last trained are looked at, then
+    /// the plan's rule; a sore motion makes either easier, and the first week back from a lay-off has half the sets. The load that most sets used last time is the one that counts, whatever was asked for; where the kit can no
     /// longer give it, the nearest easier one stands in and the why-line says so.
     /// </summary>
     /// <param name="slot">The slot that asks: its scheme and its rule of progress.</param>
@@ -20,15 +20,23 @@ public static class Progress
     /// <param name="past">The performances of that exercise, oldest first; may be empty.</param>
     /// <param name="loads">The loads the kit can give it; null where no load is told.</param>
     /// <param name="today">The date it is for.</param>
+    /// <param name="meanwhile">What else bears on it; null for nothing.</param>
     /// <param name="known">A load that a set known from elsewhere gives to begin with; null where none is told.</param>
     /// <returns>A load from <paramref name="loads"/>, never a harder one after a miss.</returns>
     public static Decision Next(
-        Slot slot, Exercise exercise, IReadOnlyList<Performance> past, ReachableLoads? loads, LocalDate today, KnownStart? known = null)
+        Slot slot,
+        Exercise exercise,
+        IReadOnlyList<Performance> past,
+        ReachableLoads? loads,
+        LocalDate today,
+        Meanwhile? meanwhile = null,
+        KnownStart? known = null)
     {
-        List<Performance> telling = [.. past.Where(p => loads is null || LoadUsed.Of(p, exercise) is not null)];
+        List<Performance> all = [.. past.Where(p => loads is null || LoadUsed.Of(p, exercise) is not null)];
+        List<Performance> telling = [.. all.Where(p => !LightWeek.Is(p.Asked))];
         return NeverCounted(slot, loads) ? AsPlanned(slot)
-            : telling.Count == 0 ? FirstTime.Of(slot, exercise, loads, known)
-            : Decide(new Footing(slot, exercise, telling, loads, today));
+            : all.Count == 0 ? Sparing.Cautioned(FirstTime.Of(slot, exercise, loads, known), meanwhile)
+            : Decide(new Footing(slot, exercise, telling.Count > 0 ? telling : all, all, loads, today, meanwhile ?? Meanwhile.Nothing));
     }
 
     /// <summary>
@@ -43,25 +51,39 @@ public static class Progress
         .TakeWhile(v => v is Verdict.Missed or Verdict.CutShort or Verdict.MixedLoads)
         .Count(v => v == Verdict.Missed);
 
-    private static bool NeverCounted(Slot slot, ReachableLoads? loads) =>
-        loads is null && (slot.Progress.Kind == ProgressKind.None || slot.Scheme is Scheme.Total or Scheme.Tick);
+    private static bool NeverCounted(Slot slot, ReachableLoads? loads) => loads is null
+        && (slot.Progress.Kind == ProgressKind.None
+            || slot.Scheme is Scheme.Tick
+            || (slot.Scheme is Scheme.Total && slot.Progress.Kind != ProgressKind.GrowTotal));
 
     private static Decision AsPlanned(Slot slot) =>
         new(null, Reps.Each(slot.Scheme, Reps.Low(slot.Scheme)), new(Reasons.Unchanged, "as the plan has it"));
 
     private static Decision Decide(Footing f)
     {
-        var decision = LayOff.Next(f) ?? ByRule(f);
-        return f.Used is { } used && f.Load is { } load && used.CompareTo(load) != 0
-            ? decision with { Why = decision.Why with { Line = $"{decision.Why.Line} ({used} no longer loads)" } }
-            : decision;
+        var decision = FirstWeekBack(f, Sparing.Of(f, LayOff.Next(f) ?? ClimbBack.Next(f) ?? ByRule(f)));
+        return decision with { Why = decision.Why with { Line = decision.Why.Line + Gone(f), Inputs = Inputs.Of(f, decision) } };
     }
+
+    /// <summary>Half the sets in the first week back after more than two weeks. Common practice, no source.</summary>
+    private static Decision FirstWeekBack(Footing f, Decision decision) => f.Gaps.IsFirstWeekBack(LayOff.HalfSetsDays)
+        ? decision with
+        {
+            Targets = Reps.Half(f.Slot.Scheme, decision.Targets),
+            Why = decision.Why.Advise("first week back: half the sets"),
+        }
+        : decision;
+
+    private static string Gone(Footing f) =>
+        f.Used is { } used && f.Load is { } load && used.CompareTo(load) != 0 ? $" ({used} no longer loads)" : "";
 
     private static Decision ByRule(Footing f) => f.Slot.Progress.Kind switch
     {
         ProgressKind.None => Unchanged(f),
         ProgressKind.LongerHold => LongerHold.Next(f),
-        ProgressKind.StepWhenAllMet or ProgressKind.WorkUpRange =>
+        ProgressKind.GrowTotal => GrowTotal.Next(f),
+        ProgressKind.TwoForTwo when f.Slot.Scheme is Scheme.Fixed => TwoForTwo.Next(f),
+        ProgressKind.StepWhenAllMet or ProgressKind.WorkUpRange or ProgressKind.TwoForTwo =>
             f.Slot.Scheme is Scheme.Range ? WorkUpRange.Next(f) : StepWhenAllMet.Next(f),
         _ => throw new UnreachableException(),
     };

@@ -54,6 +54,39 @@ public static class Reasons
     /// <summary>More than two weeks since the last time: lighter.</summary>
     public const string LayOff = "lay-off";
 
+    /// <summary>The next load is over ten per cent heavier: extra reps first.</summary>
+    public const string RepsFirst = "reps-first";
+
+    /// <summary>Two reps over in the last set of two sessions running: one step harder.</summary>
+    public const string TwoForTwo = "two-for-two";
+
+    /// <summary>Two reps over in the last set, once: the same load, and once more.</summary>
+    public const string TwoOverOnce = "two-over-once";
+
+    /// <summary>The goal met, and not two reps over: the same load.</summary>
+    public const string GoalMet = "goal-met";
+
+    /// <summary>The total done: some reps more in all.</summary>
+    public const string GrowTotal = "grow-total";
+
+    /// <summary>The plan's largest total is reached.</summary>
+    public const string LargestTotal = "largest-total";
+
+    /// <summary>More than a week since the exercise itself, its motion trained otherwise: the last load again.</summary>
+    public const string OtherExercise = "other-exercise";
+
+    /// <summary>An illness told since the last time: the last load again.</summary>
+    public const string AfterIllness = "after-illness";
+
+    /// <summary>Back from more than eight weeks: a step each session up to the old load.</summary>
+    public const string ClimbBack = "climb-back";
+
+    /// <summary>The motion was told sore: lighter until a session of it was honest.</summary>
+    public const string Sore = "sore";
+
+    /// <summary>Main lifts stalled together: a week of half the sets, lighter.</summary>
+    public const string LightWeek = "light-week";
+
     /// <summary>Nothing is counted up here.</summary>
     public const string Unchanged = "unchanged";
 }

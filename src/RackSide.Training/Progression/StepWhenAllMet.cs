@@ -8,6 +8,8 @@ internal static class StepWhenAllMet
 {
     public static Decision Next(Footing f) =>
         f.MissedTooOften ? TooManyMisses.Next(f)
-        : f.Verdict == Verdict.Met ? StepUp.Next(f, Reasons.AllMet, $"all {f.Last.Asked.Scheme.Text} done")
-        : Again.After(f, Reps.Each(f.Slot.Scheme, Reps.Low(f.Slot.Scheme)));
+        : f.Verdict == Verdict.Met ? StepUp.Next(f, Reasons.AllMet, $"all {Reps.Text(f.Last.Asked)} done")
+        : f.Verdict == Verdict.WithinRange && RepsFirst.IsSpent(f) ? StepUp.Next(f, Reasons.AllMet, $"all {f.Slot.Scheme.Text} done")
+        : f.Verdict == Verdict.WithinRange ? RepsFirst.Again(f)
+        : Again.After(f, Reps.Each(f.Slot.Scheme, f.Verdict == Verdict.Missed ? Reps.Low(f.Slot.Scheme) : f.Asked));
 }

@@ -12,7 +12,10 @@ internal static class TooManyMisses
     {
         var targets = Reps.Each(f.Slot.Scheme, Reps.Low(f.Slot.Scheme));
         var lighter = f.Load is { } load ? f.Moves!.Easier(load, f.Slot.Progress.LighterPercent) : f.Load;
-        return new(lighter, targets, new(Reasons.ThirdMiss, Line(f, lighter)));
+        return new(lighter, targets, new(Reasons.ThirdMiss, Line(f, lighter))
+        {
+            Inputs = [new("percent", f.Slot.Progress.LighterPercent, "%")],
+        });
     }
 
     private static string Line(Footing f, Measures.Mass? lighter)

@@ -10,7 +10,7 @@ internal enum Verdict
     /// <summary>Every set asked for reached the top of what was asked, at the load, with honest form.</summary>
     Met,
 
-    /// <summary>Every set is within its range of reps, and not all are at the top.</summary>
+    /// <summary>Every set is within its range of reps, or between the plan's reps and the extra ones offered, and not all are at the top.</summary>
     WithinRange,
 
     /// <summary>A set at the load, or an easier one, fell short of what was asked.</summary>
@@ -36,7 +36,9 @@ internal static class Judge
         var scheme = performance.Asked.Scheme;
         if (scheme is Scheme.Total)
         {
-            return performance.Sets.Sum(s => s.Set.Done) >= performance.Asked.Targets.Sum() ? Verdict.Met : Verdict.CutShort;
+            return performance.Sets.Sum(s => s.Set.Done) < performance.Asked.Targets.Sum() ? Verdict.CutShort
+                : performance.Sets.Any(s => s.FormSlipped) ? Verdict.FormSlipped
+                : Verdict.Met;
         }
 
         var upToLoad = performance.Sets.Where(s => !LoadUsed.IsHarder(s.Set.Load, load, exercise)).ToList();
@@ -45,13 +47,19 @@ internal static class Judge
             .ToList();
         return upToLoad.Any(s => s.Set.Done < Floor(s, scheme)) ? Verdict.Missed
             : upToLoad.Any(s => s.FormSlipped) ? Verdict.FormSlipped
-            : performance.Sets.Count < performance.Asked.Targets.Count ? Verdict.CutShort
+            : performance.Sets.Count < performance.Asked.Targets.Count + performance.Asked.SetsLeftOut ? Verdict.CutShort
             : earned.Count < performance.Asked.Targets.Count ? Verdict.MixedLoads
             : earned.All(s => s.Set.Done >= Top(s, scheme)) ? Verdict.Met
             : Verdict.WithinRange;
     }
 
-    private static int Floor(SetResult set, Scheme scheme) => scheme is Scheme.Range r ? r.Low : set.Set.Target;
+    /// <summary>Below it a set is missed. Extra reps asked for above the plan's alike reps are an offer, so they are not.</summary>
+    private static int Floor(SetResult set, Scheme scheme) => scheme switch
+    {
+        Scheme.Range r => r.Low,
+        Scheme.Fixed f => Math.Min(f.Reps, set.Set.Target),
+        _ => set.Set.Target,
+    };
 
     private static int Top(SetResult set, Scheme scheme) => scheme is Scheme.Range r ? r.High : set.Set.Target;
 }

@@ -26,5 +26,6 @@ internal static class WorkUpRange
             Reasons.OneRepMore, $"at least {f.Fewest} in each set on {f.On}: {same}, aim for {targets[0]}"));
     }
 
-    private static string Top(Footing f) => f.Last.Asked.Scheme is Scheme.Range r ? $"{r.Sets}x{r.High}" : f.Last.Asked.Scheme.Text;
+    private static string Top(Footing f) =>
+        f.Last.Asked.Scheme is Scheme.Range r ? $"{f.Last.Asked.Targets.Count}x{r.High}" : Reps.Text(f.Last.Asked);
 }

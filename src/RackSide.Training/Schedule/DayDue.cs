@@ -14,12 +14,18 @@ public enum DueKind
 
     /// <summary>Today's training is done already.</summary>
     DoneToday,
+
+    /// <summary>Nothing is due, and nothing is missed: the lifter is away.</summary>
+    Away,
 }
 
 /// <summary>The answer of the calendar for one date.</summary>
-/// <param name="Kind">Train, rest, or done already.</param>
+/// <param name="Kind">Train, rest, away, or done already.</param>
 /// <param name="Day">The training day where one is due; otherwise null.</param>
 /// <param name="Why">One sentence that says why.</param>
-/// <param name="Next">The first training date after today, if all goes as said.</param>
+/// <param name="Next">
+/// The first training date after today, if all goes as said; for a lifter away for nobody knows how long, the first if
+/// the days away end today.
+/// </param>
 /// <param name="NextDay">The training day of <paramref name="Next"/>.</param>
 public sealed record DayDue(DueKind Kind, TrainingDay? Day, string Why, LocalDate Next, TrainingDay NextDay);

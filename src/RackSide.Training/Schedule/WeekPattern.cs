@@ -10,10 +10,12 @@ internal static class WeekPattern
     public static TrainingDay? On(Plan plan, LocalDate date) =>
         plan.Week.TryGetValue(date.DayOfWeek, out var key) ? plan.Day(key) : null;
 
+    /// <summary>The newest date of the pattern before a date, or null where it has none.</summary>
+    public static LocalDate? Before(Plan plan, LocalDate date) => Back(date).FirstOrDefault(d => On(plan, d!.Value) is not null);
+
     /// <summary>The newest strength date of the pattern before a date, or null where the plan has no strength day.</summary>
-    public static LocalDate? StrengthBefore(Plan plan, LocalDate date) => Enumerable.Range(1, 7)
-        .Select(back => (LocalDate?)date.PlusDays(-back))
-        .FirstOrDefault(d => On(plan, d!.Value)?.Kind == DayKind.Strength);
+    public static LocalDate? StrengthBefore(Plan plan, LocalDate date) =>
+        Back(date).FirstOrDefault(d => On(plan, d!.Value)?.Kind == DayKind.Strength);
 
     /// <summary>The strength day that comes first from a date on; in a plan without one, whatever comes first.</summary>
     public static TrainingDay FirstStrength(Plan plan, LocalDate from)
@@ -21,4 +23,6 @@ internal static class WeekPattern
         var week = Enumerable.Range(0, 7).Select(i => On(plan, from.PlusDays(i))).OfType<TrainingDay>().ToList();
         return week.Find(d => d.Kind == DayKind.Strength) ?? week[0];
     }
+
+    private static IEnumerable<LocalDate?> Back(LocalDate date) => Enumerable.Range(1, 7).Select(back => (LocalDate?)date.PlusDays(-back));
 }

@@ -22,7 +22,9 @@ internal static class Outlook
         var exercise = s.Setting.Catalogue[set.Exercise];
         var today = new TrainingHistory([s.Record]).Of(set.Exercise, set.Slot);
         var past = s.Setting.Before.Of(set.Exercise, set.Slot).Concat(today).ToList();
-        var next = Progress.Next(slot, exercise, past, s.Setting.Loads.For(exercise), s.Head.Date.PlusDays(3));
+        var then = s.Head.Date.PlusDays(3);
+        var next = Progress.Next(
+            slot, exercise, past, s.Setting.Loads.For(exercise), then, Meanwhile.Of(s.Setting.Before, exercise.Motion, then));
         var unit = set.Kind == SetKind.Hold ? "s" : "reps";
         return $"{set.Done} of {set.Target} {unit}; next time {(next.Load < set.Load ? $"lighter: {next.Load}" : "the same again")}";
     }

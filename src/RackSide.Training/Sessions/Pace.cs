@@ -7,17 +7,17 @@ namespace RackSide.Training.Sessions;
 public static class Pace
 {
     /// <summary>The time for all items that are not past, with the rests between them.</summary>
-    public static Duration Left(Place place)
+    public static Duration Left(Place place, LifterPace pace)
     {
         var ahead = place.Agenda.Skip(place.Index).Where(i => !place.IsPast(i)).ToList();
-        return ahead.Select((item, i) => Of(place, item) + RestAfter(item, i + 1 < ahead.Count ? ahead[i + 1] : null))
+        return ahead.Select((item, i) => Of(place, item, pace) + RestAfter(item, i + 1 < ahead.Count ? ahead[i + 1] : null))
             .Aggregate(Duration.Zero, (sum, d) => sum + d);
     }
 
-    private static Duration Of(Place place, AgendaItem item) => item switch
+    private static Duration Of(Place place, AgendaItem item, LifterPace pace) => item switch
     {
-        RampItem => TimeEstimate.WarmUpSet,
-        WorkItem => TimeEstimate.WorkingSet,
+        RampItem => pace.WarmUpSet,
+        WorkItem => pace.WorkingSet,
         HoldItem hold => Duration.FromSeconds(hold.Target),
         TotalItem total => (total.Total - place.Counted(total.Slot)) * TimeEstimate.RepOfTotal,
         TickItem tick => TimeEstimate.Tick(tick.Minutes),

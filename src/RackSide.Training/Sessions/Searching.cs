@@ -17,7 +17,7 @@ internal sealed class Searching(SessionRecord record)
 
     /// <summary>What a slot asks for now: the load that its search found, with the reason; as prescribed until then.</summary>
     public Prescription Settled(Prescription asked) => asked.Search is { } span && Next(asked, span) is SearchStep.Found found
-        ? asked with { Load = found.Load, Why = found.Why }
+        ? asked with { Load = found.Load, Why = found.Why.Advise(asked.Why.Advice) }
         : asked;
 
     /// <summary>The search sets done, each with its question where it has one, and then the set to try, if any.</summary>

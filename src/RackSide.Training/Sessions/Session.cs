@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using RackSide.Training.History;
+using RackSide.Training.Loading;
 
 namespace RackSide.Training.Sessions;
 
@@ -43,6 +44,9 @@ public sealed record Session
     /// <summary>Where it stands: folded anew whenever a fact is kept, because every page and every key asks for it.</summary>
     public required Place Place { get; init; }
 
+    /// <summary>What is on the bar now, as far as the sets done tell; null for a bare bar or one loaded with what the kit lacks.</summary>
+    public BarStack? OnBar { get; init; }
+
     /// <summary>The newest set that stands, or null.</summary>
     public SetResult? LastSet => Place.Sets.LastOrDefault();
 
@@ -75,6 +79,7 @@ public sealed record Session
             Head = record.Head,
             Facts = [.. record.Facts],
             Place = place,
+            OnBar = BarInHand.After(setting, record),
             NextId = nextId,
             Now = now,
             Phase = Phases.For(place.Current, now, null),

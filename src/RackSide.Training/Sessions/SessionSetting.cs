@@ -3,6 +3,7 @@ using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Kit;
 using RackSide.Training.Loading;
+using RackSide.Training.Planning;
 using RackSide.Training.Plans;
 using RackSide.Training.Safety;
 
@@ -28,6 +29,9 @@ public sealed record SessionSetting
 
     /// <summary>The sessions before this one.</summary>
     public required TrainingHistory Before { get; init; }
+
+    /// <summary>How long the lifter takes over a set, for the time that is left.</summary>
+    public LifterPace Pace { get; init; } = LifterPace.Usual;
 
     /// <summary>The do-confirm items.</summary>
     public IReadOnlyList<CheckItem> Checks { get; init; } = [];

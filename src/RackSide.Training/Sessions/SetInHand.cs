@@ -26,9 +26,11 @@ public static class SetInHand
     };
 
     /// <summary>The load asked for, or the one the lifter chose for the set before in this slot; null where there is none.</summary>
-    public static Mass? AskedLoad(Session s) => s.Place.Current switch
+    public static Mass? AskedLoad(Session s) => AskedLoad(s.Place, s.Place.Current);
+
+    internal static Mass? AskedLoad(Place place, AgendaItem? item) => item switch
     {
-        WorkItem work => s.Place.Work(work.Slot).LastOrDefault(w => w.Set.Exercise == work.Asked.Exercise)?.Set.Load ?? work.Load,
+        WorkItem work => place.Work(work.Slot).LastOrDefault(w => w.Set.Exercise == work.Asked.Exercise)?.Set.Load ?? work.Load,
         SetItem set => set.Load,
         _ => null,
     };

@@ -36,6 +36,7 @@ public readonly record struct Turn(Session Session, ImmutableList<Effect> Effect
         {
             Facts = facts,
             Place = Place.Of(Session.Setting.Checks, new SessionRecord(Session.Head, facts)),
+            OnBar = BarInHand.After(Session.Setting, Session.Place, Session.OnBar, fact),
             Unwritten = Session.Unwritten.Add(fact.Id),
             NextId = Session.After(fact.Id),
         };

@@ -24,6 +24,7 @@ internal static class PlainLines
         lines.AddRange(s.Work.Totals.Select(t => Inv($"{t.Name}: {t.Done} of {t.Asked} in all")));
         lines.AddRange(s.Body is { } body ? [Body(body)] : []);
         lines.AddRange(s.Conclusions);
+        lines.AddRange(s.Stage);
         lines.Add($"next: {s.Next.Short()}, {s.NextDay.Name}");
         return [.. lines.Select(l => l.Length <= Width ? l : $"{l[..(Width - 3)]}...")];
     }

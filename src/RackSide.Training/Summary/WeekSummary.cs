@@ -33,6 +33,9 @@ public sealed record WeekSummary
     /// <summary>At most two plain sentences.</summary>
     public required IReadOnlyList<string> Conclusions { get; init; }
 
+    /// <summary>What the first weeks bring, or that the fast steps of a beginning are over; empty in between.</summary>
+    public IReadOnlyList<string> Stage { get; init; } = [];
+
     /// <summary>The next training date after today, or today where a day is still due.</summary>
     public required LocalDate Next { get; init; }
 
@@ -63,16 +66,17 @@ public sealed record WeekSummary
         var due = Planner.For(plan, catalogue, kit, lifter, history, today).Due;
         var lifts = LiftLines.Of(NextStrength(plan, catalogue, kit, lifter, history, today), catalogue, history);
         var body = BodyLine.Of(weighIns, week, lifter.Unit);
-        var done = history.Sessions.Where(s => week.Holds(s.Head.Date) && s.Trained()).ToList();
+        var done = history.Sessions.Where(s => week.Holds(s.Date) && s.Trained()).ToList();
         return new WeekSummary
         {
             Week = week,
-            Done = [.. done.Select(s => (s.Head.Date, s.Head.DayName))],
-            Planned = plan.Week.Count,
+            Done = [.. done.Select(s => (s.Date, s.Head.DayName))],
+            Planned = plan.DaysAWeek,
             Lifts = lifts,
             Work = WeekWork.Of(week, history, catalogue),
             Body = body,
             Conclusions = Conclusion.Of(lifts, done.Count, body),
+            Stage = EarlyWeeks.Line(history, today) is { } early ? [early] : MovingOn.Lines(history, catalogue, kit, today),
             Next = due.Day is null ? due.Next : today,
             NextDay = due.Day ?? due.NextDay,
         };
@@ -80,7 +84,7 @@ public sealed record WeekSummary
 
     private static IReadOnlyList<Prescription> NextStrength(
         Plan plan, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate today) =>
-        DueRule.NextStrength(plan, Past.Days(history), today) is var (date, day)
+        DueRule.NextStrength(plan, Past.Days(history), today, Past.Away(history)) is var (date, day)
             ? Planner.Prescriptions(day, catalogue, kit, lifter, history, date)
             : [];
 }

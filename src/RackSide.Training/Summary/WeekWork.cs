@@ -15,7 +15,7 @@ public sealed record WeekWork(int SetsOnTarget, int Sets, int HoldSeconds, IRead
     /// <summary>Counts a week's sessions.</summary>
     public static WeekWork Of(IsoWeek week, TrainingHistory history, Catalogue catalogue)
     {
-        var sessions = history.Sessions.Where(s => week.Holds(s.Head.Date)).ToList();
+        var sessions = history.Sessions.Where(s => week.Holds(s.Date)).ToList();
         var sets = sessions.SelectMany(s => s.Sets).ToList();
         var counted = sets.Where(s => s.Set.Kind is SetKind.Working or SetKind.Hold).ToList();
         return new WeekWork(

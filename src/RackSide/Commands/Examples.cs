@@ -7,6 +7,8 @@ internal static class Examples
 {
     private static readonly (string Line, string Does) Today = ("rackside today", "what today asks for, and why");
     private static readonly (string Line, string Does) Week = ("rackside summary", "this week in a few lines");
+    private static readonly (string Line, string Does) Calendar = ("rackside calendar", "the next four weeks");
+    private static readonly (string Line, string Does) Away = ("rackside away 2026-12-20 2027-01-03 --for holiday", "two weeks away");
     private static readonly (string Line, string Does) Squat = ("rackside history squat", "every squat day, set by set");
     private static readonly (string Line, string Does) Plates = ("rackside plates 62.5", "which plates go on each side");
     private static readonly (string Line, string Does) Check = ("rackside check", "where the files are, and whether all is well");
@@ -15,13 +17,17 @@ internal static class Examples
     /// <summary>The examples of a command, the most wanted first.</summary>
     public static IReadOnlyList<(string Line, string Does)> Of(Command command) => command switch
     {
-        TodayCommand => [Today, ("rackside today --json", "the same for another program")],
+        TodayCommand => [Today, ("rackside today --minutes 35", "the same in less time"), ("rackside today --json", "the same for another program")],
         SummaryCommand => [Week, ("rackside summary --week 2026-W48", "an earlier week"), ("rackside summary --json", "the same for another program")],
+        CalendarCommand => [Calendar, ("rackside calendar --ics training.ics --at 18:30 --remind 30", "a file for any calendar"), ("rackside calendar --json", "for another program")],
+        AwayCommand => [Away, ("rackside away today --for illness", "until you say that you are back"), ("rackside away --back", "you are back"), ("rackside away --take-back 2026-12-20", "as if never told"), ("rackside away --json", "for another program")],
         HistoryCommand => [Squat, ("rackside history bench press", "by name"), ("rackside history core --json", "for another program")],
+        RedateCommand => [("rackside redate", "the last sessions, with their numbers"), ("rackside redate 2026-11-09 2026-11-10", "the session of that day was a day later")],
         PlatesCommand => [Plates, ("rackside plates 62,5", "the same"), ("rackside plates 135lb", "in pounds, with the plates of this gym")],
         KnownCommand => [("rackside known deadlift 60 8", "begin below 60 kg for 8"), ("rackside known front squat 95lb 5", "in pounds"), ("rackside known deadlift --take-back", "begin with the search after all")],
+        SoreCommand => [("rackside sore squat", "squats are lighter next time"), ("rackside sore squat --take-back", "they were not sore after all")],
         CheckCommand => [Check, ("rackside check --data .", "the files in another folder")],
         PlanCommand or PlanCheckCommand => [Plan],
-        _ => [("rackside", "the full screen beside the rack"), Today, Week, Squat, Plates, Check],
+        _ => [("rackside", "the full screen beside the rack"), Today, Week, Calendar, Squat, Plates, Check],
     };
 }

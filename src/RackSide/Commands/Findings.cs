@@ -31,7 +31,7 @@ internal sealed class Findings(Folders folders, string? planFile, Surroundings a
     private IEnumerable<Finding> OfSettings(Reading<HouseRules>? rules) => rules switch
     {
         null => [new Finding(Settings, $"{folders.GymFile} is not there yet; a default kit is used until you set up")],
-        { Value: { } good } => [new Finding(Settings, $"{folders.GymFile}: unit {good.Kit.Unit.ToString().ToLowerInvariant()}, {Days(good.TrainingDays)}")],
+        { Value: { } good } => [new Finding(Settings, $"{folders.GymFile}: unit {good.Kit.Unit.ToString().ToLowerInvariant()}, {(good.Rolls ? "training days roll" : Days(good.TrainingDays))}")],
         _ => rules.Mistakes.Select(m => new Finding(Settings, m.ToString(), ExitCode.Config)),
     };
 
@@ -43,9 +43,10 @@ internal sealed class Findings(Folders folders, string? planFile, Surroundings a
             return reading.Mistakes.Select(m => new Finding(Plan, m.ToString(), code));
         }
 
-        var days = rules is null || rules.TrainingDays.Count == plan.Week.Count ? ""
+        var days = rules is null || rules.Rolls || rules.TrainingDays.Count == plan.Week.Count ? ""
+            : plan.Rolls ? "; it rolls, so the weekdays of gym.yaml are not used"
             : $"; gym.yaml has {Count(rules.TrainingDays.Count, "training day")}, so the plan's own are kept: {Days(plan.Week.Keys.Order())}";
-        return [new Finding(Plan, $"{planFile ?? "built in"}: \"{plan.Name}\", {Count(plan.Week.Count, "training day")} a week{days}")];
+        return [new Finding(Plan, $"{planFile ?? "built in"}: \"{plan.Name}\", {Count(plan.DaysAWeek, "training day")} a week{days}")];
     }
 
     private Finding OfLogbook()

@@ -33,7 +33,7 @@ internal sealed class PlanCheckCommand : Command
         var reading = PlanFile.ReadFrom(path, CatalogueFile.Read());
         if (reading.Value is { } plan)
         {
-            around.Out.Print([$"{path}: ok, \"{plan.Name}\", {plan.Week.Count} training {(plan.Week.Count == 1 ? "day" : "days")} a week"]);
+            around.Out.Print([$"{path}: ok, \"{plan.Name}\", {plan.DaysAWeek} training {(plan.DaysAWeek == 1 ? "day" : "days")} a week"]);
             return ExitCode.Ok;
         }
 

@@ -2,6 +2,7 @@ using System.CommandLine;
 using System.Text.Json.Serialization.Metadata;
 using RackSide.Json;
 using RackSide.Training.History;
+using RackSide.Training.Schedule;
 
 namespace RackSide.Commands;
 
@@ -49,7 +50,14 @@ internal abstract class PrintingCommand : Command
     {
         var gym = Root.Open(parsed, begin: false);
         Around.Error.Print(gym.Report is { } report ? PlainText.Wrap($"rackside: {report}") : []);
+        Around.Error.Print(gym.Doubt() is { } doubt ? PlainText.Wrap($"rackside: {Doubted(gym, doubt)}") : []);
         return gym;
+    }
+
+    private static string Doubted(Gym gym, ClockDoubt doubt)
+    {
+        var than = doubt.Last is { } last ? $", {(doubt.Behind ? "before" : "more than a year after")} the last entry, of {last.InZone(gym.Zone).Date.Shown()}" : "";
+        return $"the clock shows {gym.Today.Shown()}{than}; set it, or start rackside, which asks for the date";
     }
 
     /// <summary>Who is asked about. Where nobody has joined a newcomer without a name stands in, who is kept from head-down work.</summary>

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Help;
+using NodaTime;
 using RackSide.Demo;
 using RackSide.Files;
 using RackSide.Places;
@@ -23,9 +24,13 @@ internal sealed class RackSideCommand : RootCommand
         AddOptions();
         Subcommands.Add(new TodayCommand(this, around));
         Subcommands.Add(new SummaryCommand(this, around));
+        Subcommands.Add(new CalendarCommand(this, around));
+        Subcommands.Add(new AwayCommand(this, around));
         Subcommands.Add(new HistoryCommand(this, around));
+        Subcommands.Add(new RedateCommand(this, around));
         Subcommands.Add(new PlatesCommand(this, around));
         Subcommands.Add(new KnownCommand(this, around));
+        Subcommands.Add(new SoreCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));
         Subcommands.Add(new PlanCommand(around));
         SetAction(parsed => ScreenCommand.Run(this, around, parsed));
@@ -42,6 +47,9 @@ internal sealed class RackSideCommand : RootCommand
 
     /// <summary>The invented gym.</summary>
     public Option<bool> Demo { get; } = new("--demo") { Description = "Open the invented Tollbooth gym with twelve weeks of history, in a temporary logbook.", Recursive = true };
+
+    /// <summary>Where a traveller trains.</summary>
+    public Option<string?> Zone { get; } = new("--zone") { Description = "The time zone you train in today, such as Asia/Tokyo; the gym's if not said.", HelpName = "ZONE", Recursive = true };
 
     /// <summary>No colour.</summary>
     public Option<bool> NoColour { get; } = new("--no-color") { Description = "Use no colour; bold and reverse stay." };
@@ -61,7 +69,7 @@ internal sealed class RackSideCommand : RootCommand
     /// <exception cref="Refusal">It cannot be opened.</exception>
     public Gym Open(ParseResult parsed, bool begin = true) => parsed.GetValue(Demo)
         ? DemoGym.Open(parsed.GetValue(Data), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment))
-        : Gym.Open(Places(parsed), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment), begin);
+        : Gym.Open(Places(parsed), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment), begin, abroad: Abroad(parsed));
 
     /// <summary>The house rules of the gym that the options name, without opening it; null before its first set-up.</summary>
     /// <exception cref="Refusal">Their file has mistakes.</exception>
@@ -69,12 +77,17 @@ internal sealed class RackSideCommand : RootCommand
         ? Tollbooth.Rules(SystemTime.Start(around.Environment).GetCurrentInstant().InZone(SystemTime.Zone()).Date)
         : Gym.RulesIn(Places(parsed));
 
+    private DateTimeZone? Abroad(ParseResult parsed) => parsed.GetValue(Zone) is not { } name ? null
+        : TimeZones.Find(name)
+            ?? throw new Refusal(ExitCode.Usage, $"--zone: \"{name}\" is no time zone; {(TimeZones.Meant(name) is { } meant ? $"did you mean {meant}?" : "write one such as Asia/Tokyo")}");
+
     private void AddOptions()
     {
         Options.Add(Data);
         Options.Add(PlanFile);
         Options.Add(Who);
         Options.Add(Demo);
+        Options.Add(Zone);
         Options.Add(NoColour);
         Options.Add(Silent);
         Options.Add(Verbose);

@@ -43,7 +43,7 @@ internal sealed class SummaryCommand : PrintingCommand
     /// <summary>A past week as it stood on its Sunday, so that what came later does not change it.</summary>
     private static WeekSummary AsOf(IsoWeek week, Gym gym, Lifter lifter, TrainingHistory history)
     {
-        var until = new TrainingHistory([.. history.Sessions.Where(s => s.Head.Date <= week.Sunday)], history.ToldOutside);
+        var until = new TrainingHistory([.. history.Sessions.Where(s => s.Date <= week.Sunday)], history.ToldOutside);
         var weighIns = gym.Logbook.WeighIns(lifter.Key).Where(w => w.Date <= week.Sunday).ToList();
         return WeekSummary.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, until, weighIns, week.Sunday);
     }
@@ -51,7 +51,7 @@ internal sealed class SummaryCommand : PrintingCommand
     private static string? Outside(IsoWeek week, Gym gym, TrainingHistory history) =>
         week.Monday > gym.Today ? $"{WeekEntry.Text(week)} has not begun yet: it begins on {week.Monday.Short()} {week.Monday.Year}."
         : history.Sessions.Count == 0 ? "No session is in the logbook yet."
-        : history.Sessions.Min(s => s.Head.Date) is var first && week.Sunday < first
+        : history.Sessions.Min(s => s.Date) is var first && week.Sunday < first
             ? $"{WeekEntry.Text(week)} is before the first session, on {first.Short()} {first.Year}."
         : null;
 }

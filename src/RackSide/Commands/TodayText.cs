@@ -19,7 +19,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
     [
         .. PlainText.Wrap(Head()),
         .. PlainText.Wrap($"why: {todays.Due.Why}"),
-        .. open is null ? [] : PlainText.Wrap($"A session begun on {open.Head.Date.Short()} is still open; rackside goes on with it."),
+        .. open is null ? [] : PlainText.Wrap($"A session begun on {open.Date.Short()} is still open; rackside goes on with it."),
         .. todays.Prescriptions.SelectMany(Slot),
         .. todays.Day is null ? [] : Foot(todays.Day),
         "",
@@ -32,6 +32,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
         {
             DueKind.Train => string.Create(CultureInfo.InvariantCulture, $"{todays.Day!.Name}, about {todays.Estimate.TotalMinutes:0} min"),
             DueKind.Rest => "rest day",
+            DueKind.Away => "away",
             _ => "done",
         };
         return $"{gym.Today.Short()} {gym.Today.Year}: {what}{(lifter.Name.Length > 0 ? $", for {lifter.Name}" : "")}";
@@ -49,6 +50,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
             .. asked.Search is { } search ? PlainText.Wrap($"finds the load: {search.First} x {search.Reps} first, heavier only while it is easy, at most {LoadSearch.MostTries} sets", margin: 2) : [],
             .. details.Length == 0 ? [] : PlainText.Wrap(details, margin: 2),
             .. PlainText.Wrap($"why ({asked.Why.Code}): {asked.Why.Line}", margin: 2),
+            .. asked.Why.Advice is { } advice ? PlainText.Wrap($"advice: {advice}", margin: 2) : [],
         ];
     }
 

@@ -39,7 +39,7 @@ internal static class Tollbooth
             WeightAWeek = 0.15,
             Scatter = 0.4,
         },
-        Spell = new Spell(Motion.VerticalPush, 9, 11, 0.85),
+        Spell = new Spell(Motion.VerticalPush, 9, 11, 0.82),
         Incidents = new Dictionary<int, Incident>
         {
             [2] = new Incident.WrongNumber("squat", 3),

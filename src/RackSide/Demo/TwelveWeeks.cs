@@ -54,7 +54,7 @@ internal sealed class TwelveWeeks(Plan plan, Catalogue catalogue, GymKit kit, Lo
 
     private bool IsAway(Story story, int day) =>
         (day >= story.Away.Start.Value && day < story.Away.End.Value)
-        || (story.OwesAStrengthDay && day == Tollbooth.Days - 2 && On(today)?.Kind == DayKind.Skills);
+        || (story.OwesAStrengthDay && day >= Tollbooth.Days - 2 && On(today)?.Kind == DayKind.Skills);
 
     private TrainingDay? On(LocalDate date) => plan.Week.TryGetValue(date.DayOfWeek, out var key) ? plan.Day(key) : null;
 

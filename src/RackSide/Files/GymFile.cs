@@ -31,16 +31,41 @@ public static class GymFile
         var kit = new KitReader(fields, mistakes).Read();
         var days = TrainingDays(fields, mistakes);
         var sound = fields.Optional("sound", YamlValues.Switch) ?? true;
+        var zone = Zone(fields, mistakes);
+        var starts = fields.Optional("week_starts", YamlValues.WeekStart) ?? IsoDayOfWeek.Monday;
         fields.TellUnknown();
-        return kit is null ? null : new HouseRules(kit, days, sound);
+        return kit is null ? null : new HouseRules(kit, days, sound) { Zone = zone, WeekStarts = starts };
+    }
+
+    private static DateTimeZone? Zone(Fields fields, MistakeList mistakes)
+    {
+        const string name = "time_zone";
+        const string right = "write a place of the time zone list, such as Europe/London";
+        if (fields.OptionalText(name, right) is not { } id)
+        {
+            return null;
+        }
+
+        var zone = TimeZones.Find(id);
+        if (zone is null)
+        {
+            mistakes.Add(fields.LineOf(name), name, $"\"{id}\" is no time zone", TimeZones.Meant(id) is { } meant ? $"did you mean {meant}?" : right);
+        }
+
+        return zone;
     }
 
     private static List<IsoDayOfWeek> TrainingDays(Fields fields, MistakeList mistakes)
     {
         const string name = "training_days";
-        const string right = "list weekdays, such as [monday, wednesday, friday]";
+        const string right = "list weekdays, such as [monday, wednesday, friday], or write rolling";
         var lines = new SortedDictionary<IsoDayOfWeek, int>();
         var written = fields.RequiredList(name, right);
+        if (written is [YamlScalar { Text: "rolling" }])
+        {
+            return [];
+        }
+
         if (written is { Count: 0 })
         {
             mistakes.Add(fields.LineOf(name), name, "the list is empty", right);

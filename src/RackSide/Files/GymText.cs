@@ -18,7 +18,10 @@ internal static class GymText
         Masses(text, "Dumbbells: the mass of one, each owned as a pair.", "dumbbells", rules.Kit.Dumbbells);
         Masses(text, "Positions of the weight stack; none where there is no machine.", "stack", rules.Kit.Stack);
         Equipment(text, rules.Kit);
-        Line(text, "# Whether the bell may ring: on or off.", $"sound: {(rules.Sound ? "on" : "off")}");
+        Line(text, "# Whether the bell may ring: on or off.", $"sound: {(rules.Sound ? "on" : "off")}", "");
+        Line(text, "# The weekday that a shown week begins with: monday, sunday or saturday.", $"week_starts: {rules.WeekStarts.ToString().ToLowerInvariant()}", "");
+        Line(text, "# The gym's time zone, such as Europe/London; where none is written, that of the machine.",
+            rules.Zone is { } zone ? $"time_zone: {zone.Id}" : "# time_zone: Europe/London");
         return text.ToString();
     }
 
@@ -27,7 +30,8 @@ internal static class GymText
         Line(text, "# House rules of this gym. Change them here or on the set-up screen; they are read each time the program starts.", "");
         Line(text, "# The unit marked on the plates: kg or lb.", $"unit: {rules.Kit.Unit.Symbol()}", "");
         var days = rules.TrainingDays.Select(d => d.ToString().ToLowerInvariant());
-        Line(text, "# The weekdays people train on, with at least a day of rest between.", $"training_days: [{string.Join(", ", days)}]", "");
+        Line(text, "# The weekdays people train on, with at least a day of rest between. The word rolling in place of the list has each",
+            "# training day come its rest days after the one before, whatever the weekday.", $"training_days: {(rules.Rolls ? "rolling" : $"[{string.Join(", ", days)}]")}", "");
     }
 
     private static void Bars(StringBuilder text, GymKit kit)

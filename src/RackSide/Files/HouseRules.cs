@@ -5,6 +5,16 @@ namespace RackSide.Files;
 
 /// <summary>The gym's settings, as its house-rules file has them.</summary>
 /// <param name="Kit">What the gym owns.</param>
-/// <param name="TrainingDays">The weekdays people train on, Monday first; no two neighbouring days.</param>
+/// <param name="TrainingDays">The weekdays people train on, Monday first; no two neighbouring days. Empty where they roll.</param>
 /// <param name="Sound">Whether the bell may ring.</param>
-public sealed record HouseRules(GymKit Kit, IReadOnlyList<IsoDayOfWeek> TrainingDays, bool Sound);
+public sealed record HouseRules(GymKit Kit, IReadOnlyList<IsoDayOfWeek> TrainingDays, bool Sound)
+{
+    /// <summary>The gym's time zone; null takes the machine's.</summary>
+    public DateTimeZone? Zone { get; init; }
+
+    /// <summary>The weekday that a shown week begins with.</summary>
+    public IsoDayOfWeek WeekStarts { get; init; } = IsoDayOfWeek.Monday;
+
+    /// <summary>Whether training days roll, each so many rest days after the one before, whatever the weekday.</summary>
+    public bool Rolls => TrainingDays.Count == 0;
+}

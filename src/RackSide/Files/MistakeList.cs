@@ -7,6 +7,8 @@ internal sealed class MistakeList(string file)
 
     public bool Any => found.Count > 0;
 
+    public int Count => found.Count;
+
     public void Add(int line, string field, string wrong, string right) =>
         found.Add(new Mistake(file, line, Shown(field, 40), Shown(wrong, 200), right));
 

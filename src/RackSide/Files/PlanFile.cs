@@ -1,3 +1,4 @@
+using NodaTime;
 using RackSide.Training.Exercises;
 using RackSide.Training.Plans;
 
@@ -37,8 +38,23 @@ public static class PlanFile
         var written = fields.RequiredEntries("days", "write each training day under a key of its own, such as strength-day");
         var reader = new DayReader(catalogue, mistakes);
         var days = written.Select(reader.Read).OfType<TrainingDay>().ToList();
-        var week = new WeekReader(mistakes).Read(fields, [.. written.Select(d => d.Name)]);
+        var (week, rolling) = Pattern(fields, [.. written.Select(d => d.Name)], mistakes);
         fields.TellUnknown();
-        return name is null ? null : new Plan(name, days, week);
+        return name is null ? null : new Plan(name, days, week) { Rolling = rolling };
+    }
+
+    private static (IReadOnlyDictionary<IsoDayOfWeek, string> Week, IReadOnlyList<string?> Rolling) Pattern(
+        Fields fields, IReadOnlyCollection<string> keys, MistakeList mistakes)
+    {
+        const string rolling = "rolling";
+        if (fields.Has(rolling) && fields.Has("week"))
+        {
+            mistakes.Add(fields.LineOf(rolling), rolling, "week is written too", "keep one of them: a plan goes by weekdays, or it rolls");
+        }
+
+        fields.Know(rolling);
+        return fields.Has(rolling) && !fields.Has("week")
+            ? (new Dictionary<IsoDayOfWeek, string>(), new RollingReader(mistakes).Read(fields, keys))
+            : (new WeekReader(mistakes).Read(fields, keys), []);
     }
 }

@@ -15,6 +15,8 @@ internal static class PlanWords
         ("step when all met", ProgressKind.StepWhenAllMet),
         ("work up the range", ProgressKind.WorkUpRange),
         ("longer hold", ProgressKind.LongerHold),
+        ("2 for 2", ProgressKind.TwoForTwo),
+        ("grow total", ProgressKind.GrowTotal),
         ("none", ProgressKind.None));
 
     public static readonly Form<Duration> Rest = YamlValues.Duration with
@@ -40,6 +42,10 @@ internal static class PlanWords
     public static readonly Form<int> Total = YamlValues.Whole(1, 1000, "50");
 
     public static readonly Form<int> Misses = YamlValues.Whole(1, 10, "3");
+
+    public static readonly Form<int> GrowBy = YamlValues.Whole(1, 100, "5");
+
+    public static readonly Form<bool> YesOrNo = WordForm.Of("yes or no", ("yes", true), ("no", false));
 
     /// <summary>A share of the load: <c>10 %</c>.</summary>
     public static readonly Form<int> Percent =

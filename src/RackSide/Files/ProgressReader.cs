@@ -10,18 +10,28 @@ internal sealed class ProgressReader(Fields fields, MistakeList mistakes)
     {
         var before = fields.Has("progress");
         var kind = fields.Optional("progress", PlanWords.Progress) ?? Natural(scheme);
-        var step = fields.Optional("step", PlanWords.Step);
-        var misses = fields.Optional("misses_before_lighter", PlanWords.Misses);
-        var lighter = fields.Optional("lighter_by", PlanWords.Percent);
-        if (scheme is null || (before && !Fits(scheme, kind)))
+        var rule = new ProgressRule(
+            kind,
+            fields.Optional("step", PlanWords.Step),
+            fields.Optional("misses_before_lighter", PlanWords.Misses) ?? 3,
+            fields.Optional("lighter_by", PlanWords.Percent) ?? 10)
+        {
+            RepsFirst = fields.Optional("reps_first", PlanWords.YesOrNo) ?? true,
+            GrowBy = fields.Optional("grow_by", PlanWords.GrowBy) ?? 5,
+            UpTo = fields.Optional("up_to", PlanWords.Total),
+        };
+        if (scheme is null || (before && !Fits(scheme, kind)) || !Reaches(scheme, rule))
         {
             return null;
         }
 
-        NoteIdle(kind, "step");
-        NoteIdle(kind, "misses_before_lighter");
-        NoteIdle(kind, "lighter_by");
-        return new ProgressRule(kind, step, misses ?? 3, lighter ?? 10);
+        NoteIdle(kind, "step", Steps(kind));
+        NoteIdle(kind, "misses_before_lighter", Steps(kind));
+        NoteIdle(kind, "lighter_by", Steps(kind));
+        NoteIdle(kind, "reps_first", kind == ProgressKind.StepWhenAllMet);
+        NoteIdle(kind, "grow_by", kind == ProgressKind.GrowTotal);
+        NoteIdle(kind, "up_to", kind == ProgressKind.GrowTotal);
+        return rule;
     }
 
     private static ProgressKind Natural(Scheme? scheme) => scheme switch
@@ -32,23 +42,47 @@ internal sealed class ProgressReader(Fields fields, MistakeList mistakes)
         _ => ProgressKind.None,
     };
 
+    private static IReadOnlyList<ProgressKind> Fitting(Scheme scheme) => scheme switch
+    {
+        Scheme.Fixed => [ProgressKind.StepWhenAllMet, ProgressKind.TwoForTwo, ProgressKind.None],
+        Scheme.Range => [ProgressKind.WorkUpRange, ProgressKind.None],
+        Scheme.Hold => [ProgressKind.LongerHold, ProgressKind.None],
+        Scheme.Total => [ProgressKind.GrowTotal, ProgressKind.None],
+        _ => [ProgressKind.None],
+    };
+
+    private static bool Steps(ProgressKind kind) =>
+        kind is ProgressKind.StepWhenAllMet or ProgressKind.WorkUpRange or ProgressKind.TwoForTwo;
+
     private bool Fits(Scheme scheme, ProgressKind kind)
     {
-        var natural = Natural(scheme);
-        if (kind == ProgressKind.None || kind == natural)
+        var fitting = Fitting(scheme);
+        if (fitting.Contains(kind))
         {
             return true;
         }
 
         mistakes.Add(fields.LineOf("progress"), "progress", $"{Words(kind)} does not fit {scheme.Text}",
-            natural == ProgressKind.None ? "write none" : $"write {Words(natural)} or none");
+            $"write {string.Join(" or ", fitting.Select(Words))}");
+        return false;
+    }
+
+    /// <summary>Whether a total can grow at all: its ceiling is above it.</summary>
+    private bool Reaches(Scheme scheme, ProgressRule rule)
+    {
+        if (rule is not { Kind: ProgressKind.GrowTotal, UpTo: { } upTo } || scheme is not Scheme.Total total || upTo > total.Reps)
+        {
+            return true;
+        }
+
+        mistakes.Add(fields.LineOf("up_to"), "up_to", $"{upTo} is not above the total of {total.Reps}", "write a larger number, or leave it out");
         return false;
     }
 
     // A field that can have no effect was written in the belief that it has one.
-    private void NoteIdle(ProgressKind kind, string field)
+    private void NoteIdle(ProgressKind kind, string field, bool hasEffect)
     {
-        if (fields.Has(field) && kind is ProgressKind.None or ProgressKind.LongerHold)
+        if (fields.Has(field) && !hasEffect)
         {
             mistakes.Add(fields.LineOf(field), field, $"has no effect with progress: {Words(kind)}", "leave it out");
         }
@@ -59,6 +93,8 @@ internal sealed class ProgressReader(Fields fields, MistakeList mistakes)
         ProgressKind.StepWhenAllMet => "step when all met",
         ProgressKind.WorkUpRange => "work up the range",
         ProgressKind.LongerHold => "longer hold",
+        ProgressKind.TwoForTwo => "2 for 2",
+        ProgressKind.GrowTotal => "grow total",
         _ => "none",
     };
 }

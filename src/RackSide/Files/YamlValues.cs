@@ -62,6 +62,12 @@ internal static class YamlValues
         ("saturday", IsoDayOfWeek.Saturday),
         ("sunday", IsoDayOfWeek.Sunday));
 
+    /// <summary>A day that a shown week can begin with.</summary>
+    public static readonly Form<IsoDayOfWeek> WeekStart = WordForm.Of("a day that a week begins with",
+        ("monday", IsoDayOfWeek.Monday),
+        ("sunday", IsoDayOfWeek.Sunday),
+        ("saturday", IsoDayOfWeek.Saturday));
+
     /// <summary>A unit of mass.</summary>
     public static readonly Form<MassUnit> Unit = new("a unit of mass", "write kg or lb", text => MassUnits.Parse(text));
 

@@ -29,4 +29,7 @@ internal static class JsonOutput
 [JsonSerializable(typeof(NoWeekJson))]
 [JsonSerializable(typeof(HistoryJson))]
 [JsonSerializable(typeof(PlatesJson))]
+[JsonSerializable(typeof(AwayJson))]
+[JsonSerializable(typeof(CalendarJson))]
+[JsonSerializable(typeof(RedateJson))]
 internal sealed partial class RackSideJson : JsonSerializerContext;

@@ -17,5 +17,5 @@ internal sealed record MassJson(decimal Amount, string Unit, decimal Kilograms)
     public static MassJson? Of(Mass? mass) => mass is { } known ? Of(known) : null;
 
     // Dividing by a one of the most decimals drops the trailing zeros that a decimal carries along.
-    private static decimal Plain(decimal number) => number / One;
+    internal static decimal Plain(decimal number) => number / One;
 }

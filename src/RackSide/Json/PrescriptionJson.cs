@@ -17,11 +17,20 @@ internal sealed record ExerciseJson(string Id, string Name)
 /// <summary>A why-line with its code.</summary>
 /// <param name="Code">Which rule spoke.</param>
 /// <param name="Line">The sentence.</param>
-internal sealed record ReasonJson(string Code, string Line)
+/// <param name="Inputs">The numbers it rests on.</param>
+/// <param name="Advice">What is offered beside it, or null.</param>
+internal sealed record ReasonJson(string Code, string Line, IReadOnlyList<ReasonInputJson> Inputs, string? Advice)
 {
     /// <summary>That reason.</summary>
-    public static ReasonJson Of(Reason why) => new(why.Code, why.Line);
+    public static ReasonJson Of(Reason why) =>
+        new(why.Code, why.Line, [.. why.Inputs.Select(i => new ReasonInputJson(i.Name, MassJson.Plain(i.Amount), i.Unit.Length > 0 ? i.Unit : null))], why.Advice);
 }
+
+/// <summary>A number a reason rests on.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Amount">The number.</param>
+/// <param name="Unit"><c>kg</c>, <c>lb</c>, <c>d</c>, <c>s</c> or <c>%</c>; null for a count.</param>
+internal sealed record ReasonInputJson(string Name, decimal Amount, string? Unit);
 
 /// <summary>A warm-up set.</summary>
 /// <param name="Load">The load.</param>

@@ -41,7 +41,7 @@ internal sealed record TodayJson
     /// <summary>Who trains; null where nobody has joined.</summary>
     public required string? Lifter { get; init; }
 
-    /// <summary><c>train</c>, <c>rest</c> or <c>done</c>.</summary>
+    /// <summary><c>train</c>, <c>rest</c>, <c>away</c> or <c>done</c>.</summary>
     public required string Due { get; init; }
 
     /// <summary>Why.</summary>
@@ -73,7 +73,7 @@ internal sealed record TodayJson
     {
         Date = DatedDayJson.Iso(gym.Today),
         Lifter = lifter.Name.Length > 0 ? lifter.Name : null,
-        Due = todays.Due.Kind switch { DueKind.Train => "train", DueKind.Rest => "rest", _ => "done" },
+        Due = todays.Due.Kind switch { DueKind.Train => "train", DueKind.Rest => "rest", DueKind.Away => "away", _ => "done" },
         Why = todays.Due.Why,
         Day = todays.Day is { } day ? DayJson.Of(day) : null,
         EstimateMinutes = Math.Round(todays.Estimate.TotalMinutes),
@@ -81,6 +81,6 @@ internal sealed record TodayJson
         PlatesEachSide = [.. todays.PlatesNeeded.Select(MassJson.Of)],
         LeftOut = todays.LeftOut,
         Next = DatedDayJson.Of(todays.Due.Next, todays.Due.NextDay.Name),
-        OpenSession = open is null ? null : DatedDayJson.Of(open.Head.Date, open.Head.DayName),
+        OpenSession = open is null ? null : DatedDayJson.Of(open.Date, open.Head.DayName),
     };
 }

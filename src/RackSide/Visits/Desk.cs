@@ -1,6 +1,7 @@
 using NodaTime;
 using RackSide.Files;
 using RackSide.Pages;
+using RackSide.Pages.Calendars;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
 using RackSide.Pages.SetUps;
@@ -18,7 +19,9 @@ namespace RackSide.Visits;
 internal sealed class Desk(Gym gym)
 {
     private TodaysPlan? offered;
+    private TodaysPlan? whole;
     private int lookedAt;
+    private LocalDate offeredOn;
 
     /// <summary>The first start.</summary>
     public SetUpConversation SetUp() => new(gym.Rules?.Kit.Unit ?? FirstGuess.Unit(), gym.Folders.GymFile);
@@ -26,12 +29,19 @@ internal sealed class Desk(Gym gym)
     /// <summary>Somebody joins: the house rules and the lifter are kept.</summary>
     public Lifter Join(SetUpAnswers answers)
     {
-        gym.Keep(new HouseRules(answers.ToKit(), answers.TrainingDays, Sound: true));
+        gym.Keep(new HouseRules(answers.ToKit(), answers.TrainingDays, Sound: true)
+        {
+            Zone = gym.Rules?.Zone,
+            WeekStarts = gym.WeekStarts,
+        });
         var lifter = new Lifter(
             "first", answers.Name, answers.MassUnit, gym.Clock.GetCurrentInstant(), answers.CautionsRead, answers.AvoidInverted);
         gym.Logbook.Keep(lifter);
         return lifter;
     }
+
+    /// <summary>The clock cannot be believed: the lifter is asked for the date.</summary>
+    public ClockConversation AskForTheDate(ClockDoubt doubt) => new(gym.Today, doubt.Last?.InZone(gym.Zone).Date, doubt.Behind);
 
     /// <summary>Today: its plan, or that it is a rest day.</summary>
     public IConversation Today(Lifter lifter) => Today(lifter, done: null);
@@ -39,8 +49,8 @@ internal sealed class Desk(Gym gym)
     /// <summary>An extra session on a rest day.</summary>
     public IConversation TrainAnyway(Lifter lifter)
     {
-        var due = gym.TodaysPlan(lifter).Due;
-        return Offer(gym.TodaysPlan(lifter, due.NextDay));
+        var history = gym.History(lifter);
+        return Offer(gym.TodaysPlan(lifter, DueRule.Extra(gym.Plan, Past.Days(history), gym.Today, Past.Away(history))));
     }
 
     /// <summary>A body weight, then the rest day again.</summary>
@@ -53,6 +63,51 @@ internal sealed class Desk(Gym gym)
     /// <summary>This week's page.</summary>
     public WeekConversation Week(Lifter lifter) => new(gym.Week(lifter, null, gym.Today));
 
+    /// <summary>The list behind today's plan.</summary>
+    public MoreConversation More() => new(Title(offered!.Day!.Kind, offeredOn), offered.Trimmed);
+
+    /// <summary>How much time there is.</summary>
+    public LessTimeConversation LessTime() => new(Title(offered!.Day!.Kind, offeredOn), whole!.Estimate);
+
+    /// <summary>The plan that was offered, in so many minutes; null offers it as it was.</summary>
+    public IConversation Within(Lifter lifter, int? minutes) => minutes is { } time
+        ? OfferAgain(Planner.Within(whole!, Duration.FromMinutes(time), gym.Catalogue, gym.Kit, gym.History(lifter)))
+        : OfferAgain(offered!);
+
+    /// <summary>The whole plan again.</summary>
+    public IConversation WholePlan() => OfferAgain(whole!);
+
+    /// <summary>The next four weeks.</summary>
+    public CalendarConversation Calendar(Lifter lifter) =>
+        new(TrainingCalendar.For(gym.Plan, gym.History(lifter), gym.Today, gym.WeekStarts));
+
+    /// <summary>Days away.</summary>
+    public AwayConversation Away(Lifter lifter, string done = "")
+    {
+        var absences = new Absences(gym, lifter);
+        return new(new AwayTexts(gym.Today, [.. absences.Recent.TakeLast(6)], absences.Refusal, done));
+    }
+
+    /// <summary>What was said of days away is kept; then the page of them again, or today.</summary>
+    public IConversation Away(Lifter lifter, AwayChoice choice)
+    {
+        var absences = new Absences(gym, lifter);
+        switch (choice)
+        {
+            case AwayChoice.Tell tell:
+                absences.Tell(tell.From, tell.Until, tell.For);
+                return Away(lifter, "written");
+            case AwayChoice.TakeBack take:
+                absences.TakeBack(take.Away);
+                return Away(lifter, "taken back");
+            case AwayChoice.BackAgain:
+                absences.Back();
+                return Today(lifter);
+            default:
+                return Today(lifter);
+        }
+    }
+
     /// <summary>A set known from elsewhere, for a slot of the plan that was offered.</summary>
     public KnownSetConversation KnownSet(int slot)
     {
@@ -63,14 +118,14 @@ internal sealed class Desk(Gym gym)
     /// <summary>What was told of such a set is kept; then the same day again, with the load it leads to.</summary>
     public IConversation Know(Lifter lifter, KnownSetConversation known)
     {
-        if (known.Told is var (load, reps))
+        if (known.Told is not var (load, reps))
         {
-            gym.Logbook.Tell(lifter.Key, new SetKnown(gym.Logbook.NextId(), gym.Clock.GetCurrentInstant(), gym.Today, known.Exercise.Id, reps, load));
+            return OfferAgain(offered!);
         }
 
-        var day = offered!.Day!;
+        gym.Logbook.Tell(lifter.Key, new SetKnown(gym.Logbook.NextId(), gym.Clock.GetCurrentInstant(), gym.Today, known.Exercise.Id, reps, load));
         var todays = gym.TodaysPlan(lifter);
-        return Offer(todays.Day?.Key == day.Key ? todays : gym.TodaysPlan(lifter, day));
+        return Offer(todays.Day?.Key == offered!.Day!.Key ? todays : gym.TodaysPlan(lifter, offered.Day));
     }
 
     /// <summary>The session that was offered begins; it is on disk before its first page is shown.</summary>
@@ -81,18 +136,24 @@ internal sealed class Desk(Gym gym)
         {
             Id = gym.Logbook.NextId(),
             Begun = gym.Clock.GetCurrentInstant(),
-            Date = gym.Today,
+            Date = offeredOn,
             Zone = gym.Zone.Id,
             Lifter = lifter.Key,
             Plan = gym.Plan.Name,
             DayKey = todays.Day!.Key,
             DayName = todays.Day.Name,
             Kind = todays.Day.Kind,
-            Prescriptions = todays.Prescriptions,
+            Prescriptions = [.. todays.Prescriptions, .. todays.NoTimeFor],
         };
         var setting = gym.Setting(lifter, todays.Day, todays.Prescriptions);
         gym.Logbook.Begin(head);
-        return new SessionVisit(Session.Begin(setting, head), gym);
+        var leftOut = todays.NoTimeFor.Select(p => (Fact)new SlotLeftOut(gym.Logbook.NextId(), head.Begun, p.Slot)).ToList();
+        leftOut.ForEach(fact => gym.Logbook.Append(head.Id, fact));
+        return new SessionVisit(
+            leftOut.Count == 0
+                ? Session.Begin(setting, head)
+                : Session.Resume(setting, new SessionRecord(head, leftOut), gym.Logbook.NextId(), head.Begun),
+            gym);
     }
 
     /// <summary>A session was left open: go on, or close it.</summary>
@@ -100,7 +161,7 @@ internal sealed class Desk(Gym gym)
     {
         var next = Place.Of(Setting(lifter, open).Checks, open).Current;
         var last = open.Facts.Count > 0 ? open.Facts[^1].At : open.Head.Begun;
-        return new ResumeConversation(Title(open.Head.Kind, open.Head.Date), ResumeText.Sentence(gym.Catalogue, next, last.InZone(gym.Zone).LocalDateTime));
+        return new ResumeConversation(Title(open.Head.Kind, open.Date), ResumeText.Sentence(gym.Catalogue, next, last.InZone(gym.Zone).LocalDateTime));
     }
 
     /// <summary>The open session goes on at the same set.</summary>
@@ -139,10 +200,16 @@ internal sealed class Desk(Gym gym)
 
     private TodayConversation Offer(TodaysPlan todays)
     {
+        (whole, offeredOn) = (todays, gym.Today);
+        return OfferAgain(todays);
+    }
+
+    private TodayConversation OfferAgain(TodaysPlan todays)
+    {
         offered = todays;
         var needs = PlanTexts.Needs(todays, gym.Kit);
         return new TodayConversation(
-            new TodayTexts(Title(todays.Day!.Kind, gym.Today), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, gym.Report ?? ""),
+            new TodayTexts(Title(todays.Day!.Kind, offeredOn), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, gym.Report ?? ""),
             gym.Catalogue,
             lookedAt < todays.Prescriptions.Count ? lookedAt : 0);
     }
@@ -152,7 +219,7 @@ internal sealed class Desk(Gym gym)
         var due = todays.Due;
         var next = Planner.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, gym.History(lifter), due.Next, due.NextDay);
         return new RestDayConversation(new RestDayTexts(
-            due.Kind == DueKind.DoneToday ? "DONE FOR TODAY" : "REST DAY",
+            due.Kind switch { DueKind.DoneToday => "DONE FOR TODAY", DueKind.Away => "AWAY", _ => "REST DAY" },
             gym.Today.Short(),
             due.Why,
             $"{due.Next.Short()}, {due.NextDay.Name}",

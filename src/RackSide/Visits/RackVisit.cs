@@ -1,5 +1,6 @@
 using NodaTime;
 using RackSide.Pages;
+using RackSide.Pages.Calendars;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
 using RackSide.Pages.SetUps;
@@ -15,7 +16,9 @@ internal sealed class RackVisit : IConversation, IDisposable
 {
     private readonly Gym gym;
     private readonly Desk desk;
+    private readonly ClockDoubt? doubt;
     private IConversation inner;
+    private LocalDate shownOn;
     private Action? wake;
 
     /// <summary>Begins a stay.</summary>
@@ -26,7 +29,9 @@ internal sealed class RackVisit : IConversation, IDisposable
         this.gym = gym;
         desk = new Desk(gym);
         Lifter = gym.Lifter(lifter);
-        inner = Arrive();
+        shownOn = gym.Today;
+        doubt = gym.Doubt();
+        inner = doubt is null ? Arrive() : desk.AskForTheDate(doubt);
     }
 
     /// <summary>Who trains; null until somebody joins.</summary>
@@ -61,6 +66,7 @@ internal sealed class RackVisit : IConversation, IDisposable
     {
         var bell = inner.Tick(now);
         GoOn();
+        TurnTheDay();
         return bell;
     }
 
@@ -71,6 +77,21 @@ internal sealed class RackVisit : IConversation, IDisposable
         {
             session.Dispose();
             Unwritten = session.Unwritten;
+        }
+    }
+
+    // A page left standing over midnight shows the new day, or what was offered yesterday would be dated today. A session
+    // goes on: it belongs to the day it began.
+    private void TurnTheDay()
+    {
+        if (gym.Today != shownOn)
+        {
+            shownOn = gym.Today;
+            if (inner is TodayConversation or RestDayConversation or MoreConversation or CalendarConversation)
+            {
+                inner = desk.Today(Lifter!);
+                inner.Wake = wake;
+            }
         }
     }
 
@@ -100,18 +121,37 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <summary>What follows a conversation that ended; null for nothing.</summary>
     private IConversation? After(IConversation ended) => ended switch
     {
+        ClockConversation { Today: { } today } => Mended(today),
         SetUpConversation { Answers: { } answers } => Join(answers),
         ResumeConversation { Choice: ResumeChoice.GoOn } => desk.GoOn(Lifter!),
         ResumeConversation { Choice: ResumeChoice.Close } => desk.Close(Lifter!),
         TodayConversation { Begun: true } => desk.Begin(Lifter!),
         TodayConversation { KnowsASet: { } slot } => desk.KnownSet(slot),
         KnownSetConversation known => desk.Know(Lifter!, known),
+        TodayConversation { More: true } => desk.More(),
+        MoreConversation { Choice: MoreChoice.LessTime } => desk.LessTime(),
+        MoreConversation { Choice: MoreChoice.WholePlan } => desk.WholePlan(),
+        MoreConversation { Choice: MoreChoice.Calendar } => desk.Calendar(Lifter!),
+        MoreConversation { Choice: MoreChoice.Away } => desk.Away(Lifter!),
+        MoreConversation => desk.Within(Lifter!, null),
+        LessTimeConversation less => desk.Within(Lifter!, less.Minutes),
+        CalendarConversation => desk.Today(Lifter!),
+        AwayConversation { Choice: { } choice } => desk.Away(Lifter!, choice),
         RestDayConversation { Choice: RestDayChoice.TrainAnyway } => desk.TrainAnyway(Lifter!),
         RestDayConversation { Choice: RestDayChoice.Weigh weigh } => desk.Weigh(Lifter!, weigh.BodyMass),
         RestDayConversation { Choice: RestDayChoice.WeekPage } => desk.Week(Lifter!),
+        RestDayConversation { Choice: RestDayChoice.CalendarPage } => desk.Calendar(Lifter!),
+        RestDayConversation { Choice: RestDayChoice.AwayPage } => desk.Away(Lifter!),
         WeekConversation => desk.Today(Lifter!),
         _ => null,
     };
+
+    private IConversation Mended(LocalDate today)
+    {
+        gym.Clock.Mend(today, gym.Zone, doubt!.Last);
+        shownOn = gym.Today;
+        return Arrive();
+    }
 
     private IConversation Join(SetUpAnswers answers)
     {

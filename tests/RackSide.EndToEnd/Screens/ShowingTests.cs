@@ -42,7 +42,7 @@ public sealed partial class ShowingTests
     public async Task The_page_follows_the_window_and_the_real_cursor_stands_where_the_page_says()
     {
         using var tmux = await Probe.Start();
-        tmux.Cursor.Should().Be((5, 3));
+        await tmux.WaitFor(_ => tmux.Cursor == (5, 3), "the cursor where the page says");
 
         foreach (var (columns, rows) in new[] { (120, 40), (50, 15), (30, 8), (80, 24) })
         {
@@ -51,7 +51,7 @@ public sealed partial class ShowingTests
         }
 
         await tmux.WaitFor(Probe.Shown, "the whole page");
-        tmux.Cursor.Should().Be((5, 3));
+        await tmux.WaitFor(_ => tmux.Cursor == (5, 3), "the cursor where the page says");
     }
 
     [Theory]

@@ -33,6 +33,7 @@ internal static class Gens
         from exercise in Text
         from scheme in Scheme
         from targets in Gen.Int.List[0, 5]
+        from fewer in Gen.Int[0, 9]
         from load in Maybe(Mass)
         from ramp in Gen.Select(Mass, Gen.Int, (m, r) => new RampSet(m, r)).List[0, 4]
         from search in Gen.Select(Gen.Int, Mass.List[2, 9], Mass, Maybe(Mass), (r, l, f, m) => new SearchSpan(r, l, f, m))
@@ -42,6 +43,8 @@ internal static class Gens
         from word in Text
         from over in Duration
         from line in Text
+        from inputs in Gen.Select(Text, Gen.Int, Text, (n, a, u) => new ReasonInput(n, a / 1000m, u)).List[0, 3]
+        from advised in Gen.Bool
         select new Prescription
         {
             Slot = slot,
@@ -49,13 +52,14 @@ internal static class Gens
             Exercise = exercise,
             Scheme = scheme,
             Targets = targets,
+            SetsLeftOut = fewer,
             Load = load,
             Ramp = ramp,
             Search = searches ? search : null,
             Rest = rest,
             Group = grouped ? word : null,
             ChangeOver = over,
-            Why = new Reason(word, line),
+            Why = new Reason(word, line) { Inputs = inputs, Advice = advised ? word : null },
         };
 
     public static readonly Gen<SessionHead> Head =
@@ -96,6 +100,7 @@ internal static class Gens
         Text.Select(item => (Fact)new ItemTicked(id, at, item)),
         Text.Select(slot => (Fact)new SlotLeftOut(id, at, slot)),
         Mass.Select(weight => (Fact)new BodyWeighed(id, at, weight)),
+        Date.Select(date => (Fact)new SessionRedated(id, at, date)),
         Gen.Const((Fact)new SessionClosed(id, at))));
 
     public static readonly Gen<Lifter> Lifter = Gen.Select(

@@ -24,7 +24,9 @@ internal static class Same
         : a == b;
 
     private static bool Are(Prescription a, Prescription b) =>
-        a with { Targets = b.Targets, Ramp = b.Ramp } == b && a.Targets.SequenceEqual(b.Targets) && a.Ramp.SequenceEqual(b.Ramp);
+        a with { Targets = b.Targets, Ramp = b.Ramp, Why = b.Why } == b && Are(a.Why, b.Why) && a.Targets.SequenceEqual(b.Targets) && a.Ramp.SequenceEqual(b.Ramp);
+
+    private static bool Are(Reason a, Reason b) => a with { Inputs = b.Inputs } == b && a.Inputs.SequenceEqual(b.Inputs);
 
     private static bool All<T>(IReadOnlyList<T> a, IReadOnlyList<T> b, Func<T, T, bool> same) =>
         a.Count == b.Count && a.Zip(b).All(p => same(p.First, p.Second));

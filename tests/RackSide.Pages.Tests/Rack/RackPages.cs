@@ -35,6 +35,9 @@ public static class RackPages
         ["lift-other-weight"] = () => Squat().Wait(20).Press("*-"),
         ["lift-doubt"] = () => Squat().Wait(20).Press("*85E"),
         ["lift-miss-told"] = () => Squat().Wait(20).Press("3E").Wait(5).Press("E"),
+        ["lift-longer-rest-offered"] = () => AfterMiss().To(i => i is WorkItem).RestOut(),
+        ["rest-longer-rest-offered"] = () => AfterMiss().To(i => i is WorkItem).RestOut().Lift().Wait(13),
+        ["lift-told-sore"] = () => Squat().Wait(3).Press("/7"),
         ["rest"] = () => Squat().Lift().Wait(13),
         ["rest-changes-plates"] = () => TheRack.Strength(Monday).To(i => i is RampItem { Slot: "row" } or WorkItem { Slot: "row" }).Wait(20),
         ["rest-held"] = () => Squat().Lift().Wait(13).Press("0").Wait(60),
@@ -83,6 +86,8 @@ public static class RackPages
         var rack = At(name);
         return SessionPages.Draw(rack.Session, Week(rack), new PageSize(columns, rows), rack.Now);
     }
+
+    private static TheRack AfterMiss() => TheRack.Strength(TollboothDay.SquatOnMonday(65, 5, 5, 5, 5, 4));
 
     private static TheRack Squat() => TheRack.Strength(Monday).To(i => i is WorkItem).RestOut();
 

@@ -29,7 +29,7 @@ public class TodayAndWeekTests
     [InlineData("+ + 3 - DOWN UP", false, false)]
     [InlineData("! +", false, false)]
     [InlineData("! ENTER ENTER", true, true)]
-    [InlineData("*", false, false)]
+    [InlineData("*", true, false)]
     public void Only_ENTER_begins_and_only_leaving_leaves(string keys, bool ended, bool begun)
     {
         var today = Today(keys);
@@ -43,6 +43,27 @@ public class TodayAndWeekTests
         var page = new PageSize(50, 15);
         Today("1").Draw(page, Now).Text.Should().Contain("why: all 5x5 done");
         Today("2").Draw(page, Now).Text.Should().Contain("why: first time");
+    }
+
+    [Theory]
+    [InlineData(50, 15)]
+    [InlineData(80, 24)]
+    [InlineData(120, 40)]
+    public void What_is_offered_beside_the_load_stands_under_the_slots(int columns, int rows)
+    {
+        var asked = TollboothDay.Begin(TollboothDay.Strength, TollboothDay.SquatOnMonday(65, 5, 5, 5, 5, 4)).Head.Prescriptions;
+        var today = new TodayConversation(new TodayTexts("STRENGTH DAY", "why", asked, Duration.FromMinutes(41), ""), TollboothDay.Catalogue);
+
+        string.Join(' ', today.Draw(new PageSize(columns, rows), Now).Text.Split('\n').Select(l => l.Trim()))
+            .Should().Contain("advice: rest longer first: 3 min between sets");
+    }
+
+    [Fact]
+    public void Halved_sets_are_shown_as_asked_for_and_not_as_the_plan_has_them()
+    {
+        var asked = TollboothDay.Begin(TollboothDay.Strength, TollboothDay.SquatOnMonday(65, 5, 5, 5, 5, 5)).Head.Prescriptions[0];
+
+        PlanLines.Sets(asked with { Targets = [5, 5, 5] }).Should().Be("3x5");
     }
 
     [Theory]

@@ -56,14 +56,14 @@ public class RestDayTests
     [Theory]
     [InlineData("ENTER")]
     [InlineData("SPACE")]
-    [InlineData("4")]
+    [InlineData("6")]
     [InlineData("+ - ENTER")]
     public void Enter_leaves(string keys) => After(keys).Choice.Should().Be(new RestDayChoice.Leave());
 
     [Theory]
     [InlineData("1")]
-    [InlineData("+ + + ENTER")]
-    [InlineData("UP UP UP UP ENTER")]
+    [InlineData("+ + + + + ENTER")]
+    [InlineData("UP UP UP UP UP UP ENTER")]
     public void An_extra_session_can_be_asked_for(string keys) =>
         After(keys).Choice.Should().Be(new RestDayChoice.TrainAnyway());
 
@@ -72,6 +72,13 @@ public class RestDayTests
     [InlineData("2 / 3")]
     public void The_week_can_be_asked_for(string keys) => After(keys).Choice.Should().Be(new RestDayChoice.WeekPage());
 
+    [Fact]
+    public void The_calendar_and_the_days_away_can_be_asked_for()
+    {
+        After("4").Choice.Should().Be(new RestDayChoice.CalendarPage());
+        After("5").Choice.Should().Be(new RestDayChoice.AwayPage());
+    }
+
     [Theory]
     [InlineData("2 72.4 ENTER", "72.4")]
     [InlineData("2 72,4 ENTER", "72.4")]
@@ -79,7 +86,7 @@ public class RestDayTests
     [InlineData("2 500 ENTER BACK BACK BACK 72.4 ENTER", "72.4")]
     [InlineData("2 20 ENTER", "20")]
     [InlineData("2 350 ENTER", "350")]
-    [InlineData("+ + ENTER 72.4 ENTER", "72.4")]
+    [InlineData("+ + + + ENTER 72.4 ENTER", "72.4")]
     public void A_body_weight_is_typed_with_either_decimal_mark(string keys, string kilograms) =>
         After(keys).Choice.Should().Be(new RestDayChoice.Weigh(Mass.Kg(NumberEntry.Parse(kilograms)!.Value)));
 

@@ -40,7 +40,12 @@ public class JsonTests(Tollbooth gym)
             .Should().Be("""{"amount":25,"unit":"kg","kilograms":25}""");
         squat.GetProperty("warmUp")[0].GetProperty("reps").GetInt32().Should().Be(10);
         squat.GetProperty("restSeconds").GetInt32().Should().Be(120);
-        squat.GetProperty("why").GetProperty("code").GetString().Should().Be("all-met");
+        var why = squat.GetProperty("why");
+        why.GetProperty("code").GetString().Should().Be("all-met");
+        why.GetProperty("inputs").EnumerateArray()
+            .Select(i => $"{i.GetProperty("name")} {i.GetProperty("amount")} {i.GetProperty("unit")}".Trim())
+            .Should().Equal("from 22.5 kg", "to 25 kg", "gapDays 4 d", "asked 5", "fewest 7", "stepPercent 11.1 %");
+        why.GetProperty("advice").GetString().Should().Be("a pair of 1 kg plates would make smaller steps");
     }
 
     [Fact]

@@ -25,6 +25,7 @@ public class TextTests(Tollbooth gym)
               warm-up: 20 kg x 10
               rest 2 min
               why (all-met): all 5x5 done on Mon 9 Nov: 2.5 kg more, a big step (11 %)
+              advice: a pair of 1 kg plates would make smaller steps
 
             """.ReplaceLineEndings("\n"));
         lines.Should().Contain("""
@@ -80,17 +81,17 @@ public class TextTests(Tollbooth gym)
         gym.On(11).Run("history squat").Lines.Should().Equal(
             "slot squat: 3 sessions",
             "Mon 2 Nov 2026, Barbell back squat: asked 5x5, all met",
-            "  20 kg x 5, 5, 5, 5, 5",
+            "  20 kg x 7, 7, 7, 7, 7",
             "  why then (first-time): first time: start with the empty bar, 20 kg, and learn",
             "  the motion",
             "Fri 6 Nov 2026, Barbell back squat: asked 5x5, 4 of 5 sets met",
-            "  22.5 kg x 5, 5, 5, 5 (form slipped), 5",
+            "  22.5 kg x 7, 7, 7, 7 (form slipped), 7",
             "  why then (all-met): all 5x5 done on Mon 2 Nov: 2.5 kg more, a big step (13 %)",
             "Mon 9 Nov 2026, Barbell back squat: asked 5x5, all met",
-            "  22.5 kg x 5, 5, 5, 5, 5",
+            "  22.5 kg x 7, 7, 7, 7, 7",
             "  why then (form-slipped): form slipped on Fri 6 Nov: same load again, honest",
             "  reps first",
-            "One rep, estimated from the last session: at least 25 to 27 kg, the span of",
+            "One rep, estimated from the last session: at least 26 to 28 kg, the span of",
             "seven formulas. Nothing to try without a qualified coach.");
 
     [Theory]

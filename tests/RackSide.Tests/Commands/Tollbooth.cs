@@ -12,7 +12,8 @@ namespace RackSide.Tests.Commands;
 
 /// <summary>
 /// The invented Tollbooth gym on disk: Ottoline Marsh trained on Mon 2, Wed 4, Fri 6 and Mon 9 Nov 2026. Form slipped in
-/// her fourth squat set on the 6th, and she missed the last press on the 9th. Tests only read it.
+/// her fourth squat set on the 6th, and she missed the last press on the 9th. Her squats go two reps over, so that
+/// their load goes up although the step is a big one. Tests only read it.
 /// </summary>
 public sealed class Tollbooth : IDisposable
 {
@@ -40,6 +41,18 @@ public sealed class Tollbooth : IDisposable
 
     /// <summary>The command line there, at six in the evening of a day of November 2026.</summary>
     internal CommandLine On(int day) => CommandLine.In(Folder, $"2026-11-{day:00}T18:00");
+
+    /// <summary>A copy of it that a test may write to.</summary>
+    internal PassingFolder Copy()
+    {
+        var copy = new PassingFolder();
+        foreach (var file in Directory.EnumerateFiles(Folder))
+        {
+            File.Copy(file, Path.Combine(copy.Path, Path.GetFileName(file)));
+        }
+
+        return copy;
+    }
 
     public void Dispose() => folder.Dispose();
 
@@ -77,8 +90,8 @@ public sealed class Tollbooth : IDisposable
         foreach (var (target, i) in asked.Targets.Select((t, i) => (t, i)))
         {
             var misses = asked.Slot == "overhead-press" && head.Date.Day == 9 && i == asked.Targets.Count - 1;
-            var set = new SetDone(
-                logbook.NextId(), head.Begun, asked.Slot, asked.Exercise, kind, i + 1, target, misses ? 5 : target, asked.Load);
+            var done = misses ? 5 : asked.Slot == "squat" ? target + 2 : target;
+            var set = new SetDone(logbook.NextId(), head.Begun, asked.Slot, asked.Exercise, kind, i + 1, target, done, asked.Load);
             logbook.Append(head.Id, set);
             if (asked.Slot == "squat" && head.Date.Day == 6 && i == 3)
             {

@@ -19,7 +19,7 @@ public class StoriesTests
         foreach (var squats in lived.Lifters.Select(l => lived.History(l).Of("back-squat").ToList()))
         {
             squats[0].Asked.Load.Should().Be(Mass.Kg(20));
-            squats[^1].Asked.Load!.Value.Should().BeGreaterThan(Mass.Kg(50));
+            squats[^1].Asked.Load!.Value.Should().BeGreaterThanOrEqualTo(Mass.Kg(50));
         }
     }
 

@@ -93,11 +93,11 @@ public class BrokenPlanTests
     [InlineData(18, "misses_before_lighter: 0", "18: misses_before_lighter: \"0\" is outside 1 to 10; write a whole number, such as 3")]
     [InlineData(8, "kind: heavy", "8: kind: \"heavy\" is not a kind of day; write strength or skills")]
     [InlineData(16, "ramp: long", "16: ramp: \"long\" is not a kind of ramp; write full, short or none")]
-    [InlineData(17, "progress: load + 2.5", "17: progress: \"load + 2.5\" is not a rule of progress; write step when all met, work up the range, longer hold or none")]
+    [InlineData(17, "progress: load + 2.5", "17: progress: \"load + 2.5\" is not a rule of progress; write step when all met, work up the range, longer hold, 2 for 2, grow total or none")]
     [InlineData(10, "- key: Squat 1", "10: key: \"Squat 1\" is not a key; write lower-case letters, digits and hyphens, such as vertical-pull")]
     // Fields unknown, missing, or written twice.
     [InlineData(15, "rset: 2 min", "10: rest: missing; write seconds or minutes, such as 120 s or 2 min", "15: rset: there is no such field here; did you mean rest?")]
-    [InlineData(18, "colour: red", "18: colour: there is no such field here; the fields are key, motion, sets, reps, hold, total, tick, exercises, rest, progress, step, misses_before_lighter, lighter_by, ramp, group, change_over")]
+    [InlineData(18, "colour: red", "18: colour: there is no such field here; the fields are key, motion, sets, reps, hold, total, tick, exercises, rest, progress, step, misses_before_lighter, lighter_by, reps_first, grow_by, up_to, ramp, group, change_over")]
     [InlineData(15, "", "10: rest: missing; write seconds or minutes, such as 120 s or 2 min")]
     [InlineData(13, "", "10: sets: missing; write a whole number, such as 3")]
     [InlineData(14, "", "10: reps: missing; write reps, hold, total or tick")]
@@ -123,7 +123,13 @@ public class BrokenPlanTests
     // Parts that do not fit each other.
     [InlineData(16, "hold: 30 s", "16: reps and hold stand in one slot; keep one of reps, hold, total and tick")]
     [InlineData(37, "total: 50", "35: exercises: plank-forearm is held, but the slot asks for a total of reps; choose an exercise done in reps", "36: sets: sets do not go with total; leave sets out")]
-    [InlineData(17, "progress: work up the range", "17: progress: work up the range does not fit 5x5; write step when all met or none")]
+    [InlineData(17, "progress: work up the range", "17: progress: work up the range does not fit 5x5; write step when all met or 2 for 2 or none")]
+    [InlineData(17, "progress: grow total", "17: progress: grow total does not fit 5x5; write step when all met or 2 for 2 or none")]
+    [InlineData(23, "reps: 8-12\n        progress: 2 for 2", "24: progress: 2 for 2 does not fit 3x8-12; write work up the range or none")]
+    [InlineData(18, "reps_first: maybe", "18: reps_first: \"maybe\" is not yes or no; write yes or no")]
+    [InlineData(17, "progress: 2 for 2\n        reps_first: no", "18: reps_first: has no effect with progress: 2 for 2; leave it out")]
+    [InlineData(18, "grow_by: 10", "18: grow_by: has no effect with progress: step when all met; leave it out")]
+    [InlineData(18, "up_to: 100", "18: up_to: has no effect with progress: step when all met; leave it out")]
     [InlineData(17, "progress: none", "18: step: has no effect with progress: none; leave it out")]
     [InlineData(16, "change_over: 15 s", "16: change_over: this slot stands in no group; leave it out, or write group")]
     [InlineData(25, "ramp: none", "26: group: arms has only this slot; give another slot the same group, or leave it out")]
@@ -133,6 +139,30 @@ public class BrokenPlanTests
     [InlineData(12, "exercises: [*squats]", "12: *squats refers to another place; write the value out here")]
     public void A_broken_line_is_told_in_one_sentence(int line, string text, params string[] expected) =>
         Sentences(With((line, text))).Should().Equal(expected.Select(e => "plan.yaml:" + e));
+
+    [Fact]
+    public void The_rules_beyond_the_natural_ones_are_read()
+    {
+        var twoForTwo = Rule(With((17, "progress: 2 for 2")), "squat");
+        var atOnce = Rule(With((18, "reps_first: no")), "squat");
+        var total = Rule(With((29, "total: 30"), (30, "progress: grow total"), (32, "grow_by: 10\n        up_to: 60"), (25, "")), "extension");
+
+        twoForTwo.Should().Be(new ProgressRule(ProgressKind.TwoForTwo, Training.Measures.Mass.Kg(2.5m)));
+        atOnce.RepsFirst.Should().BeFalse();
+        (total.Kind, total.GrowBy, total.UpTo).Should().Be((ProgressKind.GrowTotal, 10, 60));
+    }
+
+    [Fact]
+    public void A_total_that_cannot_grow_is_told() =>
+        Sentences(With((29, "total: 30"), (30, "progress: grow total"), (32, "up_to: 30"), (25, "")))
+            .Should().Equal("plan.yaml:32: up_to: 30 is not above the total of 30; write a larger number, or leave it out");
+
+    private static ProgressRule Rule(string text, string slot)
+    {
+        var reading = PlanFile.Read(text, "plan.yaml", Catalogue);
+        reading.Mistakes.Select(m => m.ToString()).Should().BeEmpty();
+        return reading.Value!.Days[0].Slots.Single(s => s.Key == slot).Progress;
+    }
 
     [Fact]
     public void Slots_of_a_group_that_are_parted_are_told() =>

@@ -27,7 +27,12 @@ public class GymFileTests
         [IsoDayOfWeek.Monday],
         [IsoDayOfWeek.Monday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Friday],
         [IsoDayOfWeek.Tuesday, IsoDayOfWeek.Thursday, IsoDayOfWeek.Sunday],
+        [],
     ];
+
+    private static readonly DateTimeZone?[] Zones = [null, DateTimeZoneProviders.Tzdb["Europe/London"], DateTimeZoneProviders.Tzdb["Australia/Lord_Howe"]];
+
+    private static readonly IsoDayOfWeek[] Starts = [IsoDayOfWeek.Monday, IsoDayOfWeek.Sunday, IsoDayOfWeek.Saturday];
 
     private static readonly string[] Plain = [.. KitDefaults.EquipmentWords.Except(["barbell", "plates", "dumbbells", "cable stack"])];
 
@@ -56,7 +61,9 @@ public class GymFileTests
                 .Concat(dumbbells.Count > 0 ? ["dumbbells"] : [])
                 .Concat(stack.Count > 0 ? ["cable stack"] : []).ToHashSet(),
         }
-        select new HouseRules(kit, week, sound);
+        from zone in Gen.Int[0, Zones.Length - 1].Select(i => Zones[i])
+        from starts in Gen.Int[0, Starts.Length - 1].Select(i => Starts[i])
+        select new HouseRules(kit, week, sound) { Zone = zone, WeekStarts = starts };
 
     // Half a surrogate pair cannot be typed or saved.
     private static bool Writable(string name) => !name.Any(char.IsSurrogate);
@@ -85,7 +92,8 @@ public class GymFileTests
             # The unit marked on the plates: kg or lb.
             unit: kg
 
-            # The weekdays people train on, with at least a day of rest between.
+            # The weekdays people train on, with at least a day of rest between. The word rolling in place of the list has each
+            # training day come its rest days after the one before, whatever the weekday.
             training_days: [monday, wednesday, friday]
 
             # Bars, the one used by default first; the mass with whatever collars are always on it.
@@ -123,7 +131,7 @@ public class GymFileTests
     [InlineData("unit: kg", "unit: stone", "1: unit: \"stone\" is not a unit of mass; write kg or lb")]
     [InlineData("[friday, monday]", "[friday, saturday]", "2: saturday: follows friday without a day of rest; leave at least one day between training days")]
     [InlineData("[friday, monday]", "[friday, friday]", "2: training_days: friday is listed twice; keep it once")]
-    [InlineData("[friday, monday]", "[]", "2: training_days: the list is empty; list weekdays, such as [monday, wednesday, friday]")]
+    [InlineData("[friday, monday]", "[]", "2: training_days: the list is empty; list weekdays, such as [monday, wednesday, friday], or write rolling")]
     [InlineData("mass: 20 kg", "mass: 45 lb", "5: mass: 45 lb is not in kg, the unit of this gym; write 20.4 kg, or change unit")]
     [InlineData("mass: 20 kg", "mass: 0 kg", "5: mass: \"0 kg\" is outside 0.1 kg to 500 kg; write a number and kg or lb, such as 2.5 kg or 45 lb")]
     [InlineData("20 kg: 2", "20: 2", "8: plates: \"20\" is not a mass; write a number and kg or lb, such as 2.5 kg or 45 lb")]
@@ -132,6 +140,9 @@ public class GymFileTests
     [InlineData("[rack, bench]", "[rack, bnech]", "10: equipment: no exercise asks for \"bnech\"; did you mean bench?")]
     [InlineData("[rack, bench]", "[rack, cable stack]", "10: equipment: cable stack stands here without masses; list them under stack")]
     [InlineData("sound: off", "sound: loud", "11: sound: \"loud\" is not on or off; write on or off")]
+    [InlineData("sound: off", "time_zone: Europe/Lodnon", "11: time_zone: \"Europe/Lodnon\" is no time zone; did you mean Europe/London?")]
+    [InlineData("sound: off", "time_zone: my garage", "11: time_zone: \"my garage\" is no time zone; write a place of the time zone list, such as Europe/London")]
+    [InlineData("sound: off", "week_starts: friday", "11: week_starts: \"friday\" is not a day that a week begins with; write monday, sunday or saturday")]
     [InlineData("sound: off", "sounds: off", "11: sounds: there is no such field here; did you mean sound?")]
     public void A_broken_line_is_told_in_one_sentence(string line, string broken, string expected) =>
         Sentences(Good.Replace(line, broken, StringComparison.Ordinal))

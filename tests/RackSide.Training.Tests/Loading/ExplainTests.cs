@@ -13,6 +13,20 @@ public class ExplainTests
         BarLoading.Explain(Mass.Kg(65), Coarse).Text.Should().Be("loadable: 65 kg is 20 + 2.5 on each side of the bar");
 
     [Fact]
+    public void Of_two_ways_with_as_few_plates_the_rule_that_chose_is_named()
+    {
+        var kit = SampleKits.Kilograms(20, (20, 1), (15, 2), (10, 1), (5, 2), (2.5m, 2));
+
+        BarLoading.Explain(Mass.Kg(80), kit).Text
+            .Should().Be("loadable: 80 kg is 20 + 10 on each side of the bar, as few plates as 15 + 15 and the larger inside");
+    }
+
+    [Fact]
+    public void One_way_with_fewer_plates_than_all_others_needs_no_reason() =>
+        BarLoading.Explain(Mass.Kg(60), SampleKits.Kilograms(20, (20, 1), (15, 1), (5, 1), (10, 2))).Text
+            .Should().Be("loadable: 60 kg is 20 on each side of the bar");
+
+    [Fact]
     public void The_empty_bar_is_said_to_be_that() =>
         BarLoading.Explain(Mass.Kg(20), Coarse).Text.Should().Be("loadable: 20 kg is the bar alone");
 

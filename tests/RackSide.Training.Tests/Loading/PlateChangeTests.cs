@@ -66,10 +66,16 @@ public class PlateChangeTests
             },
             iter: 200);
 
-    /// <summary>A sleeve on which each plate told to come off must be the outermost.</summary>
     private static IEnumerable<Mass> Done(BarStack from, PlateChange change)
     {
         var sleeve = new Stack<Mass>(from.Side);
+        Do(sleeve, change);
+        return sleeve.Reverse();
+    }
+
+    /// <summary>Changes a sleeve on which each plate told to come off must be the outermost.</summary>
+    internal static void Do(Stack<Mass> sleeve, PlateChange change)
+    {
         foreach (var plate in change.TakeOff)
         {
             sleeve.Pop().Should().Be(plate);
@@ -79,8 +85,6 @@ public class PlateChangeTests
         {
             sleeve.Push(plate);
         }
-
-        return sleeve.Reverse();
     }
 
     private static string Text(BarStack? from, BarStack to) => PlateChange.Between(from, to).Text;

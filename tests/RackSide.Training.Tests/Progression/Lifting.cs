@@ -14,7 +14,8 @@ namespace RackSide.Training.Tests.Progression;
 /// <summary>
 /// Exercises, slots, and a way to write down what was done as a clipboard has it:
 /// <c>Mon 2 60@5: 5 5 5 5~ 57.5x5 cut</c> asks for 60 kg and fives on Monday 2 November 2026; form slipped in the fourth
-/// set, the fifth was done at 57.5, and the rest was left out. <c>-@20: 20 20</c> has no load.
+/// set, the fifth was done at 57.5, and the rest was left out. <c>-@20: 20 20</c> has no load; <c>60@3x5</c> asks for three
+/// sets only.
 /// </summary>
 internal static class Lifting
 {
@@ -47,7 +48,7 @@ internal static class Lifting
         ShortName = id.Length > 14 ? id[..14] : id,
         Motion = motion,
         LoadType = type,
-        Cues = new CueCard("stand", "down", "up", "fault", "pain"),
+        Cues = new CueCard("stand", "down", "up", "knees fall in: push them out", "pain"),
     };
 
     public static Slot Slot(Exercise exercise, Scheme scheme, ProgressKind kind, Mass? step = null) => new()
@@ -81,18 +82,19 @@ internal static class Lifting
     private static Performance One(Slot slot, Exercise exercise, string text)
     {
         var (head, sets) = (text.Split(": ")[0].Split(' '), text.Split(": ")[1].Split(' '));
-        var (load, target) = (Load(head[2].Split('@')[0]), Number(head[2].Split('@')[1]));
+        var asked = head[2].Split('@')[1].Split('x');
+        var (load, target) = (Load(head[2].Split('@')[0]), Number(asked[^1]));
         var done = sets.Where(s => s != "cut").Select((s, i) => Set(exercise, i, target, load, s)).ToList();
-        return new Performance(Weeks.Date($"{head[0]} {head[1]}"), Asked(slot, exercise, load, target), done, sets[^1] == "cut");
+        return new Performance(Weeks.Date($"{head[0]} {head[1]}"), Asked(slot, exercise, load, target, asked.Length == 2 ? Number(asked[0]) : slot.Scheme.Sets), done, sets[^1] == "cut");
     }
 
-    private static Prescription Asked(Slot slot, Exercise exercise, Mass? load, int target) => new()
+    private static Prescription Asked(Slot slot, Exercise exercise, Mass? load, int target, int sets) => new()
     {
         Slot = slot.Key,
         Motion = slot.Motion,
         Exercise = exercise.Id,
         Scheme = slot.Scheme,
-        Targets = [.. Enumerable.Repeat(target, slot.Scheme.Sets)],
+        Targets = [.. Enumerable.Repeat(target, sets)],
         Load = load,
         Rest = slot.Rest,
         Why = new Reason("test", "test"),

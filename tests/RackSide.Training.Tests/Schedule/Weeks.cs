@@ -39,12 +39,19 @@ internal static class Weeks
         return date;
     }
 
-    /// <summary>Reads <c>Mon 23 strength, Wed 25 skills</c>; <c>-</c> is nothing.</summary>
-    public static IReadOnlyList<DayDone> Done(string text) => text == "-" ? [] : [.. text.Split(',').Select(One)];
+    /// <summary>Reads <c>Mon 23 strength, Wed 25 skills</c>; <c>-</c> is nothing, and days away are passed over.</summary>
+    public static IReadOnlyList<DayDone> Done(string text) =>
+        [.. Pieces(text).Where(p => p[0] != "away").Select(p => new DayDone(Date($"{p[0]} {p[1]}"), p[2]))];
 
-    private static DayDone One(string text)
-    {
-        var parts = text.Trim().Split(' ');
-        return new DayDone(Date($"{parts[0]} {parts[1]}"), parts[2]);
-    }
+    /// <summary>Reads the days away out of the same text: <c>away Sat 7 to Tue 10</c>, or <c>away Sat 7 on</c> with no end.</summary>
+    public static IReadOnlyList<DaysAway> Away(string text) =>
+    [
+        .. Pieces(text).Where(p => p[0] == "away")
+            .Select(p => new DaysAway(Date($"{p[1]} {p[2]}"), p[3] == "on" ? null : Date($"{p[4]} {p[5]}"))),
+    ];
+
+    /// <summary>Reads <c>Mon</c>.</summary>
+    public static IsoDayOfWeek Weekday(string text) => Enum.GetValues<IsoDayOfWeek>().Single(d => d.ToString()[..3] == text);
+
+    private static IEnumerable<string[]> Pieces(string text) => text == "-" ? [] : text.Split(',').Select(p => p.Trim().Split(' '));
 }

@@ -13,7 +13,7 @@ public class WeekSummaryTests
     [Fact]
     public void A_week_in_plain_lines()
     {
-        var history = TwoWeeks((p, i) => p.Slot == "press" ? 5 : p.Slot == "row" ? 12 : p.Targets[i]);
+        var history = TwoWeeks((p, i) => p.Slot == "press" ? 5 : p.Slot == "row" ? 12 : Strongly(p, i));
         WeighIn[] weighIns =
         [
             new(Monday, Mass.Kg(72.2m)), new(Monday.PlusDays(2), Mass.Kg(72.4m)),
@@ -35,6 +35,7 @@ public class WeekSummaryTests
             "body weight, mean of the week: 72.6 kg, +0.3 (at most +0.36 kg)",
             "Squat and row go up.",
             "Overhead press: the same again; rest 3 min between its sets.",
+            "Week 2: some soreness is usual, pain is not.",
             "next: Mon 16 Nov, strength day");
     }
 
@@ -70,7 +71,7 @@ public class WeekSummaryTests
     [Fact]
     public void After_the_third_miss_the_word_is_lighter()
     {
-        var history = TwoWeeks(AsAsked, until: 4);
+        var history = TwoWeeks(Strongly, until: 4);
         var date = Monday.PlusDays(7);
         for (var i = 0; i < 3; i++, date = date.PlusDays(i % 2 == 0 ? 3 : 4))
         {
@@ -96,7 +97,7 @@ public class WeekSummaryTests
     [Fact]
     public void The_next_strength_day_is_looked_for_past_a_skills_day()
     {
-        var summary = Of(Live(TrainingHistory.Empty, Monday, AsAsked), [], Monday);
+        var summary = Of(Live(TrainingHistory.Empty, Monday, Strongly), [], Monday);
 
         summary.NextDay.Should().Be(SkillsDay);
         summary.Lifts[0].Next.Should().Be(Mass.Kg(22.5m));
@@ -105,7 +106,7 @@ public class WeekSummaryTests
     [Fact]
     public void A_body_weight_over_the_cap_is_said_where_nothing_else_wants_attention()
     {
-        var history = Live(TrainingHistory.Empty, Monday, AsAsked);
+        var history = Live(TrainingHistory.Empty, Monday, Strongly);
         WeighIn[] weighIns = [new(Monday.PlusDays(-3), Mass.Kg(72)), new(Monday, Mass.Kg(73))];
 
         Of(history, weighIns, Monday).Conclusions.Should()
@@ -141,6 +142,9 @@ public class WeekSummaryTests
 
     private static WeekSummary Of(TrainingHistory history, IReadOnlyList<WeighIn> weighIns, LocalDate today) =>
         WeekSummary.For(Beginners, AllExercises, Garage, Ottoline, history, weighIns, today);
+
+    /// <summary>Two reps over in the squat, so that its load goes up at once although the step is a big one.</summary>
+    private static int Strongly(Prescription p, int set) => p.Slot == "squat" ? p.Targets[set] + 2 : p.Targets[set];
 
     private static TrainingHistory TwoWeeks(Func<Prescription, int, int> does, int until = 11) =>
         Enumerable.Range(0, until + 1).Aggregate(TrainingHistory.Empty, (h, day) => Live(h, Monday.PlusDays(day), does));

@@ -1,0 +1,70 @@
+using System.Diagnostics;
+using System.Globalization;
+using RackSide.Training.Kit;
+using RackSide.Training.Loading;
+using RackSide.Training.Measures;
+
+namespace RackSide.Benchmarks;
+
+/// <summary>
+/// How long single plans take, the hardest among them too, which a mean does not show: <c>-- plans</c>. Each job is planned
+/// seven times after warming up and the shortest time counts, so that what else the machine does is left out.
+/// </summary>
+internal static class PlanTimes
+{
+    private static readonly decimal[] Discs = [25, 20, 15, 10, 5, 2.5m, 1.25m, 0.5m];
+
+    /// <summary>Working loads from 30 kg to what the gym (or 220 kg) allows.</summary>
+    public static IEnumerable<PlateJob> Jobs(string gym, bool left, int count)
+    {
+        var plates = gym == "home"
+            ? KitDefaults.For(MassUnit.Kilogram).Plates
+            : [.. Discs.Select(d => new PlatePairs(Mass.Kg(d), int.Parse(gym[..1], CultureInfo.InvariantCulture)))];
+        var heaviest = Math.Min(20 + (2 * plates.Sum(p => p.Mass.Amount * p.Pairs)), 220);
+        return Enumerable.Range(1, count).Select(i => Job(plates, 30 + (Math.Floor((heaviest - 30) / 2.5m * i / count) * 2.5m)) with
+        {
+            Start = left ? [plates[1].Mass, plates[3].Mass] : [],
+        });
+    }
+
+    public static void Print()
+    {
+        foreach (var job in Enumerable.Repeat(Jobs("home", true, 64), 60).SelectMany(jobs => jobs))
+        {
+            FewestPlates.For(job);
+        }
+
+        Console.WriteLine("gym        order            start   median ms   95 % ms   longest ms");
+        foreach (var gym in new[] { "home", "2 of each", "3 of each", "4 of each" })
+        {
+            foreach (var (inside, left) in new[] { (true, false), (true, true), (false, false), (false, true) })
+            {
+                var times = Jobs(gym, left, 64).Select(job => Shortest(job with { HeaviestInside = inside })).Order().ToList();
+                Console.WriteLine(string.Create(
+                    CultureInfo.InvariantCulture,
+                    $"{gym,-10} {(inside ? "heaviest inside" : "any order"),-16} {(left ? "loaded" : "bare"),-7} {times[32],9:0.000} {times[60],9:0.000} {times[^1],12:0.000}"));
+            }
+        }
+    }
+
+    private static double Shortest(PlateJob job) => Enumerable.Range(0, 10).Select(_ =>
+    {
+        var began = Stopwatch.GetTimestamp();
+        FewestPlates.For(job);
+        return Stopwatch.GetElapsedTime(began).TotalMilliseconds;
+    }).Skip(3).Min();
+
+    /// <summary>The bare bar, 50, 70 and 85 % within 5 points, and five working sets.</summary>
+    private static PlateJob Job(IReadOnlyList<PlatePairs> plates, decimal work) => new()
+    {
+        Bar = Mass.Kg(20),
+        Plates = plates,
+        Sets =
+        [
+            LoadBand.Exactly(Mass.Kg(20)),
+            .. new[] { 0.5m, 0.7m, 0.85m }.Where(share => work * (share - 0.05m) > 20)
+                .Select(share => new LoadBand(Mass.Kg(work * share), Mass.Kg(work * (share - 0.05m)), Mass.Kg(work * (share + 0.05m)))),
+            .. Enumerable.Repeat(LoadBand.Exactly(Mass.Kg(work)), 5),
+        ],
+    };
+}
