@@ -43,6 +43,23 @@ public static class OneRepMaximum
         return estimates.Count > 0 ? new(estimates.Min(), estimates.Max()) : null;
     }
 
+    /// <summary>The formula read backwards: what could be lifted that many times by somebody whose one repetition is known.</summary>
+    /// <param name="formula">Which formula.</param>
+    /// <param name="maximum">The one-repetition maximum.</param>
+    /// <param name="reps">Reps to near failure, 1 or more.</param>
+    /// <returns>In the maximum's unit; the maximum itself at 1 rep; null above 12 reps.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">There are no reps.</exception>
+    public static Mass? LoadFor(RepFormula formula, Mass maximum, int reps)
+    {
+        ArgumentOutOfRangeException.ThrowIfLessThan(reps, 1);
+        return reps switch
+        {
+            1 => maximum,
+            <= MostReps => maximum with { Amount = maximum.Amount / (decimal)Factor(formula, reps) },
+            _ => null,
+        };
+    }
+
     private static double Factor(RepFormula formula, int r) => formula switch
     {
         RepFormula.Epley => 1 + (r / 30.0),

@@ -92,6 +92,35 @@ public class OneRepMaximumTests
         Gen.Select(Gen.OneOf(All), Gen.Int[1, 400], Gen.Int[1, 12]).Sample((formula, load, reps) =>
             OneRepMaximum.By(formula, Mass.Lb(2 * load), reps).Should().Be(OneRepMaximum.By(formula, Mass.Lb(load), reps) * 2));
 
+    [Fact]
+    public void Reading_a_formula_backwards_gives_the_load_again() =>
+        Gen.Select(Gen.OneOf(All), Gen.Int[5, 1600], Gen.Int[1, 12]).Sample((formula, quarters, reps) =>
+        {
+            var load = Mass.Kg(quarters / 4m);
+            OneRepMaximum.LoadFor(formula, OneRepMaximum.By(formula, load, reps)!.Value, reps)!.Value.Amount
+                .Should().BeApproximately(load.Amount, 1e-9m);
+        });
+
+    [Fact]
+    public void Backwards_there_is_no_answer_above_twelve_reps_and_none_without_reps()
+    {
+        All.Should().OnlyContain(f => OneRepMaximum.LoadFor(f, Mass.Kg(100), 13) == null);
+        All.Should().OnlyContain(f => OneRepMaximum.LoadFor(f, Mass.Lb(225), 1) == Mass.Lb(225));
+        FluentActions.Invoking(() => OneRepMaximum.LoadFor(RepFormula.Epley, Mass.Kg(100), 0)).Should().Throw<ArgumentOutOfRangeException>();
+    }
+
+    // Worked out from the check table: O'Conner is the lowest from 6 to 10 reps, Lombardi from 11 up.
+    [Theory]
+    [InlineData(6, RepFormula.OConner)]
+    [InlineData(7, RepFormula.OConner)]
+    [InlineData(8, RepFormula.OConner)]
+    [InlineData(9, RepFormula.OConner)]
+    [InlineData(10, RepFormula.OConner)]
+    [InlineData(11, RepFormula.Lombardi)]
+    [InlineData(12, RepFormula.Lombardi)]
+    public void The_lowest_is(int reps, RepFormula lowest) =>
+        All.MinBy(f => Estimate(f, 100, reps)).Should().Be(lowest);
+
     private static decimal Estimate(RepFormula formula, decimal load, int reps) =>
         OneRepMaximum.By(formula, Mass.Kg(load), reps)!.Value.Amount;
 }
