@@ -22,11 +22,11 @@ internal static class Masses
     }
 
     /// <summary>The mass of a field.</summary>
-    public static Mass Mass(this BsonDocument document, string name)
-    {
-        var inner = document.Inner(name);
-        return new Mass(inner.Long("thousandths") / 1000m, Words.Units.Read(inner, "unit"));
-    }
+    public static Mass Mass(this BsonDocument document, string name) => Read(document.Inner(name));
+
+    /// <summary>The mass of a document.</summary>
+    public static Mass Read(BsonDocument document) =>
+        new(document.Long("thousandths") / 1000m, Words.Units.Read(document, "unit"));
 
     /// <summary>The mass of a field, or null.</summary>
     public static Mass? MassOrNull(this BsonDocument document, string name) =>

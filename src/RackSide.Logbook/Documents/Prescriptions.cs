@@ -7,8 +7,19 @@ namespace RackSide.Logbook.Documents;
 /// <summary>What a slot asked for, with its reason as shown that day.</summary>
 internal static class Prescriptions
 {
-    /// <summary>The document for a prescription.</summary>
-    public static BsonDocument Of(Prescription asked) => new()
+    /// <summary>The document for a prescription. The search came later than the rest: it stands only where there is one.</summary>
+    public static BsonDocument Of(Prescription asked)
+    {
+        var document = Base(asked);
+        if (asked.Search is { } search)
+        {
+            document["search"] = Searches.Of(search);
+        }
+
+        return document;
+    }
+
+    private static BsonDocument Base(Prescription asked) => new()
     {
         ["slot"] = asked.Slot,
         ["motion"] = Words.Motions.Of(asked.Motion),
@@ -38,6 +49,7 @@ internal static class Prescriptions
             SetsLeftOut = document.IntOrZero("sets-left-out"),
             Load = document.MassOrNull("load"),
             Ramp = [.. document.Inners("ramp").Select(r => new RampSet(r.Mass("load"), r.Int("reps")))],
+            Search = document.ContainsKey("search") ? Searches.Read(document.Inner("search")) : null,
             Rest = document.Duration("rest"),
             Group = document.TextOrNull("group"),
             ChangeOver = document.Duration("change-over"),

@@ -16,7 +16,7 @@ internal static class LeafPage
         var page = p.What switch
         {
             Leaf.CueCard => CueCard(s),
-            Leaf.TodaysPlan => new TextPage("TODAY'S PLAN", [.. s.Record.Prescriptions.SelectMany(a => PlanLines.Of(s.Setting.Catalogue, a, size))]),
+            Leaf.TodaysPlan => new TextPage("TODAY'S PLAN", [.. s.Place.Prescriptions.SelectMany(a => PlanLines.Of(s.Setting.Catalogue, a, size))]),
             Leaf.Help => new TextPage("THE KEYS", [.. HelpLines.For(BodyText.Width(size))]),
             _ => throw new UnreachableException(),
         };

@@ -25,8 +25,9 @@ internal static class LiftLines
         yield return p.Field == Field.Load ? "changing the weight; * goes back to reps" : "";
         yield return Labelled("plates", LoadWords.Plates(s, p, item));
         yield return Labelled("load", SetInHand.Load(s, p) is { } load ? LoadWords.With(exercise, load) : "");
-        yield return item is RampItem ramp ? Labelled("ramp", Ramp(ramp)) : "";
+        yield return item is RampItem ramp and not SearchItem ? Labelled("ramp", Ramp(ramp)) : "";
         yield return BeforeLoading.Reminder(exercise, s.Setting.Kit) is { } safety && work.Count == 0 ? Labelled("safety", safety) : "";
+        yield return item is SearchItem ? Labelled("search", "few reps; stop well short of the limit") : "";
         yield return Labelled("pair", Pair(s, item));
         yield return work.Count > 0 ? Labelled("today", Words.Row(work)) : Labelled("why", item.Asked.Why.Line);
         yield return Labelled("advice", item.Asked.Why.Advice ?? "");
@@ -44,7 +45,7 @@ internal static class LiftLines
     /// <summary>Both halves of a pair with what each asks for; empty where the slot stands alone.</summary>
     private static string Pair(Session s, SlotItem item) => item.Asked.Group is not { } group ? "" : string.Join(
         ", then ",
-        s.Record.Prescriptions.Where(a => a.Group == group)
+        s.Place.Prescriptions.Where(a => a.Group == group)
             .Select(a => $"{(a.Slot == item.Slot ? ">" : "")}{s.Setting.Catalogue[a.Exercise].ShortName.ToLowerInvariant()}{(a.Load is { Amount: > 0 } l ? $" {l.Number}" : "")} x {a.Targets[0]}"));
 
     private static string LastTime(Session s, SlotItem item) =>

@@ -26,7 +26,8 @@ internal static class RestPage
         ? $"{exercise.ShortName.ToLowerInvariant()}, {s.Place.Work(last.Set.Slot).Count()} done"
         : "";
 
-    private static string Written(Session s)
+    /// <summary>What became of the set just done: the world's answer, not the key's.</summary>
+    internal static string Written(Session s)
     {
         if (s.WriteTrouble is not null)
         {

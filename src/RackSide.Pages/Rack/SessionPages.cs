@@ -22,6 +22,7 @@ public static class SessionPages
         {
             Ticking => Painted(size, c => ChecklistPage.Draw(c, s)),
             Lifting p => Painted(size, c => LiftPage.Draw(c, s, p)),
+            Asking p => Painted(size, c => QuestionPage.Draw(c, s, p)),
             Resting p => Painted(size, c => RestPage.Draw(c, s, p)),
             Holding p => Painted(size, c => HoldPage.Draw(c, s, p)),
             Choosing p => ChoicePage.Draw(s, p, size),

@@ -14,7 +14,7 @@ internal static class SlotList
     public static void Draw(Canvas canvas, Session s, int top)
     {
         var (place, row) = (s.Place, top);
-        var prescriptions = s.Record.Prescriptions;
+        var prescriptions = s.Place.Prescriptions;
         var gap = Frame.Bottom(canvas.Size) - row >= (2 * prescriptions.Count) ? 2 : 1;
         foreach (var asked in prescriptions.TakeWhile(_ => row < Frame.Bottom(canvas.Size)))
         {
@@ -46,7 +46,7 @@ internal static class SlotList
 
     private static string State(Place place, Prescription asked)
     {
-        var items = place.Agenda.OfType<SlotItem>().Where(i => i.Slot == asked.Slot && i is not RampItem).ToList();
+        var items = place.Agenda.OfType<SlotItem>().Where(i => i.Slot == asked.Slot && i is not (RampItem or AskItem)).ToList();
         var done = place.Work(asked.Slot).Count();
         return place.LeftOut.Contains(asked.Slot) ? "left out"
             : items.All(place.IsPast) ? "done"

@@ -1,6 +1,8 @@
 using NodaTime;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
+using RackSide.Training.Planning;
+using RackSide.Training.Progression;
 
 namespace RackSide.Pages.Rack;
 
@@ -17,12 +19,15 @@ public sealed record TodayTexts(
 /// <summary>Today's plan, before it begins: each slot with its sets, its load and why. ENTER begins; / leaves.</summary>
 /// <param name="texts">What is shown.</param>
 /// <param name="catalogue">Names the exercises.</param>
-public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : IConversation
+/// <param name="lookedAt">The slot looked at first, from 0.</param>
+public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int lookedAt = 0) : IConversation
 {
     // Five hints in 30 columns would push the last ones off the page.
     private const int NarrowColumns = 45;
 
-    private int chosen;
+    private const string GoesOnByItself = "Only a load that is lifted for the first time can be begun from a set you know.";
+
+    private int chosen = lookedAt;
     private int? stopSigns;
     private Notice notice;
 
@@ -31,6 +36,9 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
 
     /// <summary>Whether the list behind the plan was asked for: less time, the calendar, days away.</summary>
     public bool More { get; private set; }
+
+    /// <summary>The slot, from 0, for which the lifter wants to tell a set known from elsewhere; null where that was not asked for.</summary>
+    public int? KnowsASet { get; private set; }
 
     /// <inheritdoc/>
     public Action? Wake { get; set; }
@@ -51,7 +59,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
         Frame.Header(canvas, texts.Title, $"about {minutes} min");
         var row = DrawSlots(canvas, Frame.Top(size));
         DrawNotes(canvas, row, notice.At(now));
-        KeyHint[] hints = [new("ENTER", "begin"), new("+ -", "look at each"), new("/", "leave"), new("!", "stop signs"), new("*", "less time, calendar", "more")];
+        KeyHint[] hints = [new("ENTER", "begin"), new("+ -", "look at each"), new("/", "leave"), new("!", "stop signs"), new("*", "less time, calendar", "more"), .. CanBeTold ? [new(KeyTable.Pad(Verb.Point), "a set you know", "known set")] : Array.Empty<KeyHint>()];
         Frame.Keys(canvas, [.. hints.Take(size.Columns < NarrowColumns ? 4 : hints.Length)]);
         return canvas.Done();
     }
@@ -70,6 +78,8 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
             case Verb.Accept: Begun = Ended = true; break;
             case Verb.Menu or Verb.Leave: Ended = true; break;
             case Verb.Other: More = Ended = true; break;
+            case Verb.Point when CanBeTold: (KnowsASet, Ended) = (chosen, true); break;
+            case Verb.Point: notice = Notice.Say(GoesOnByItself, now); break;
             case Verb.More when key.Code != KeyCode.Up: Choose(chosen + 1); break;
             case Verb.Fewer when key.Code == KeyCode.Down: Choose(chosen + 1); break;
             case Verb.More or Verb.Fewer: Choose(chosen - 1); break;
@@ -83,6 +93,9 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue) : I
 
     /// <summary>Nothing passes with time here but a sentence, and that goes by itself.</summary>
     public Bell Tick(Instant now) => Bell.None;
+
+    private bool CanBeTold => texts.Prescriptions.ElementAtOrDefault(chosen) is { Why.Code: Reasons.FirstTime or Reasons.KnownSet } asked
+        && KnownSets.CanBeTold(catalogue[asked.Exercise]);
 
     private void Choose(int index) => chosen = Math.Clamp(index, 0, texts.Prescriptions.Count - 1);
 

@@ -37,6 +37,8 @@ public static class Words
     /// <summary>Which one of how many: <c>warm-up 2 of 4</c>, <c>working set 3 of 5</c>, <c>hold 1 of 3</c>.</summary>
     public static string Which(AgendaItem item) => item switch
     {
+        SearchItem search => $"finding the load, set {search.Number} of at most {search.Of}",
+        AskItem ask => $"the question after search set {ask.Number}",
         RampItem ramp => $"warm-up {ramp.Number} of {ramp.Of}",
         WorkItem { Asked.Group: not null } work => $"round {work.Number} of {work.Of}",
         WorkItem work => $"working set {work.Number} of {work.Of}",

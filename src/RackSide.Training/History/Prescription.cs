@@ -36,6 +36,9 @@ public sealed record Prescription
     /// <summary>The warm-up sets, lightest first.</summary>
     public IReadOnlyList<RampSet> Ramp { get; init; } = [];
 
+    /// <summary>The search that finds the working load, in place of a ramp; null where the load is known.</summary>
+    public SearchSpan? Search { get; init; }
+
     /// <summary>Rest after a working set.</summary>
     public required Duration Rest { get; init; }
 

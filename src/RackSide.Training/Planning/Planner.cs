@@ -131,6 +131,7 @@ public static class Planner
             Targets = decision.Targets,
             Load = decision.Load,
             Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, kit, onBar) : [],
+            Search = decision.Search,
             Rest = slot.Rest,
             Group = slot.Group,
             ChangeOver = slot.ChangeOver,
@@ -142,7 +143,8 @@ public static class Planner
         Slot slot, Exercise exercise, GymKit kit, ReachableLoads? loads, TrainingHistory history, LocalDate date, string? light)
     {
         var past = Past.Of(history, exercise, slot);
-        var decided = Progress.Next(slot, exercise, past, loads, date, Meanwhile.Of(history, exercise.Motion, date));
+        var decided = Progress.Next(
+            slot, exercise, past, loads, date, Meanwhile.Of(history, exercise.Motion, date), KnownSets.For(history, slot, exercise, date));
         var decision = light is null ? decided : LightWeek.Of(decided, slot, exercise, past, loads, light);
         return decision with { Why = decision.Why.Advise(SmallerPlates.For(decision, exercise, kit)) };
     }

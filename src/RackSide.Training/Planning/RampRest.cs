@@ -14,7 +14,10 @@ public static class RampRest
     private static readonly Duration AfterShortRamp = Duration.FromSeconds(60);
 
     /// <summary>The rest.</summary>
-    public static Duration Of(Prescription asked) => asked.Ramp.Count switch
+    public static Duration Of(Prescription asked) => After(asked, asked.Ramp.Count);
+
+    /// <summary>The rest after so many warm-up sets, those of a search among them.</summary>
+    public static Duration After(Prescription asked, int sets) => sets switch
     {
         0 => Duration.Zero,
         >= LongRamp => asked.Rest,

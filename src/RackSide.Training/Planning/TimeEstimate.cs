@@ -19,6 +19,9 @@ public static class TimeEstimate
     /// <summary>A warm-up set with its plates.</summary>
     public static Duration WarmUpSet { get; } = Duration.FromSeconds(45);
 
+    /// <summary>The sets that a search for a first load may take.</summary>
+    public const int SearchSets = 2;
+
     /// <summary>A rep of a total, the breath between its sets included.</summary>
     public static Duration RepOfTotal { get; } = Duration.FromSeconds(6);
 
@@ -66,6 +69,7 @@ public static class TimeEstimate
             Scheme.Tick t => Tick(t.Minutes),
             _ => p.Targets.Count * pace.WorkingSet,
         };
-        return (working * sides) + (p.Ramp.Count * pace.WarmUpSet) + RampRest.Of(p);
+        var warmUps = p.Search is null ? p.Ramp.Count : SearchSets;
+        return (working * sides) + (warmUps * pace.WarmUpSet) + RampRest.After(p, warmUps);
     }
 }

@@ -6,16 +6,39 @@ using RackSide.Training.Plans;
 
 namespace RackSide.Training.Progression;
 
+/// <summary>A load to begin with that rests on a set the lifter knows.</summary>
+/// <param name="Load">What such a set leaves room for, before it is rounded to what can be loaded.</param>
+/// <param name="Reps">The reps of the known set.</param>
+/// <param name="Known">Its load.</param>
+public sealed record KnownStart(Mass Load, int Reps, Mass Known);
+
 /// <summary>
 /// The first time of an exercise: light enough that the motion is what is learned. Common practice, no source: the empty
-/// bar or the lightest kit, the bottom of the range, and much help where help is given.
+/// bar or the lightest kit, the bottom of the range, and much help where help is given; from there the session searches
+/// (<see cref="LoadSearch"/>). A set the lifter knows takes the search's place.
 /// </summary>
 internal static class FirstTime
 {
-    public static Decision Of(Slot slot, Exercise exercise, ReachableLoads? loads)
+    public static Decision Of(Slot slot, Exercise exercise, ReachableLoads? loads, KnownStart? known = null)
     {
+        var targets = Reps.Each(slot.Scheme, Reps.Low(slot.Scheme));
+        if (loads is not null && known is not null && SearchSpans.For(slot.Scheme, exercise, loads) is { IsHelp: false })
+        {
+            return FromKnown(targets, loads, known);
+        }
+
         Mass? load = loads is null ? null : new LoadMoves(exercise, loads).First;
-        return new(load, Reps.Each(slot.Scheme, Reps.Low(slot.Scheme)), new(Reasons.FirstTime, Line(load, exercise, slot)));
+        return new(load, targets, new(Reasons.FirstTime, Line(load, exercise, slot)))
+        {
+            Search = loads is null ? null : SearchSpans.For(slot.Scheme, exercise, loads),
+        };
+    }
+
+    /// <summary>Rounded down, and never above the known load itself.</summary>
+    private static Decision FromKnown(IReadOnlyList<int> targets, ReachableLoads loads, KnownStart known)
+    {
+        var load = loads.AtOrBelow(known.Load < known.Known ? known.Load : known.Known);
+        return new(load, targets, new(Reasons.KnownSet, $"first time here: {known.Known} x {known.Reps} is known, so begin at {load}, with some to spare"));
     }
 
     private static string Line(Mass? load, Exercise exercise, Slot slot) => (load, exercise.LoadType) switch

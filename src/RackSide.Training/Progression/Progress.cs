@@ -21,6 +21,7 @@ public static class Progress
     /// <param name="loads">The loads the kit can give it; null where no load is told.</param>
     /// <param name="today">The date it is for.</param>
     /// <param name="meanwhile">What else bears on it; null for nothing.</param>
+    /// <param name="known">A load that a set known from elsewhere gives to begin with; null where none is told.</param>
     /// <returns>A load from <paramref name="loads"/>, never a harder one after a miss.</returns>
     public static Decision Next(
         Slot slot,
@@ -28,12 +29,13 @@ public static class Progress
         IReadOnlyList<Performance> past,
         ReachableLoads? loads,
         LocalDate today,
-        Meanwhile? meanwhile = null)
+        Meanwhile? meanwhile = null,
+        KnownStart? known = null)
     {
         List<Performance> all = [.. past.Where(p => loads is null || p.Sets.Any(s => s.Set.Load is not null))];
         List<Performance> telling = [.. all.Where(p => !LightWeek.Is(p.Asked))];
         return NeverCounted(slot, loads) ? AsPlanned(slot)
-            : all.Count == 0 ? Sparing.Cautioned(FirstTime.Of(slot, exercise, loads), meanwhile)
+            : all.Count == 0 ? Sparing.Cautioned(FirstTime.Of(slot, exercise, loads, known), meanwhile)
             : Decide(new Footing(slot, exercise, telling.Count > 0 ? telling : all, all, loads, today, meanwhile ?? Meanwhile.Nothing));
     }
 

@@ -6,6 +6,12 @@ public static class Reasons
     /// <summary>Never done before: begin light.</summary>
     public const string FirstTime = "first-time";
 
+    /// <summary>Never done before: the load that the search of the session found.</summary>
+    public const string FirstLoadFound = "first-load-found";
+
+    /// <summary>Never done here: begun from a set the lifter knows.</summary>
+    public const string KnownSet = "known-set";
+
     /// <summary>Every set met its target with honest form: one step harder.</summary>
     public const string AllMet = "all-met";
 

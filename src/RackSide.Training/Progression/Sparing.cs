@@ -27,9 +27,9 @@ public static class Sparing
         Targets(f, decision),
         new Reason(Reasons.Sore, Line(f, sore, Load(f, decision))) { Inputs = [new("percent", Percent, "%")], Advice = Caution });
 
-    /// <summary>A decision that is light already, with the caution where the motion is told sore.</summary>
+    /// <summary>A decision that is light already, with the caution where the motion is told sore; a sore motion searches for nothing heavier.</summary>
     internal static Decision Cautioned(Decision decision, Meanwhile? meanwhile) =>
-        meanwhile?.Sore is null ? decision : decision with { Why = decision.Why.Advise(Caution) };
+        meanwhile?.Sore is null ? decision : decision with { Why = decision.Why.Advise(Caution), Search = null };
 
     private static Mass? Load(Footing f, Decision decision) => f.Load is not { } from ? decision.Load
         : Easier(f, decision.Load, f.Meanwhile.SparedBefore ? from : f.Moves!.Easier(from, Percent));

@@ -8,10 +8,12 @@ namespace RackSide.Training.Sessions;
 /// <summary>The order of a session: what is confirmed first, then slot by slot, and groups a set of each in turn.</summary>
 public static class Agenda
 {
-    /// <summary>All items of a session, in order.</summary>
+    /// <summary>All items of a session as far as its facts tell them, in order; a search grows with its answers.</summary>
     /// <param name="checks">The do-confirm items.</param>
     /// <param name="prescriptions">What each slot asks for, in order.</param>
-    public static IReadOnlyList<AgendaItem> For(IEnumerable<CheckItem> checks, IReadOnlyList<Prescription> prescriptions)
+    /// <param name="searching">The searches of the session.</param>
+    internal static IReadOnlyList<AgendaItem> For(
+        IEnumerable<CheckItem> checks, IReadOnlyList<Prescription> prescriptions, Searching searching)
     {
         List<AgendaItem> items = [.. checks.Select(c => new ConfirmItem(c))];
         for (var i = 0; i < prescriptions.Count;)
@@ -19,7 +21,7 @@ public static class Agenda
             var together = prescriptions.Skip(i)
                 .TakeWhile(p => p == prescriptions[i] || (p.Group is not null && p.Group == prescriptions[i].Group))
                 .ToList();
-            items.AddRange(together.SelectMany(RampOf));
+            items.AddRange(together.SelectMany(asked => RampOf(asked, searching)));
             items.AddRange(InTurn(together.Select(WorkOf).ToList()));
             i += together.Count;
         }
@@ -27,8 +29,9 @@ public static class Agenda
         return items;
     }
 
-    private static IEnumerable<AgendaItem> RampOf(Prescription asked) =>
-        asked.Ramp.Select((set, i) => new RampItem(asked, i + 1, asked.Ramp.Count, set.Reps, set.Load));
+    private static IEnumerable<AgendaItem> RampOf(Prescription asked, Searching searching) => asked.Search is { } span
+        ? searching.Items(asked, span)
+        : asked.Ramp.Select((set, i) => new RampItem(asked, i + 1, asked.Ramp.Count, set.Reps, set.Load));
 
     private static IReadOnlyList<AgendaItem> WorkOf(Prescription asked) => asked.Scheme switch
     {

@@ -1,5 +1,6 @@
 using RackSide.Training.History;
 using RackSide.Training.Measures;
+using RackSide.Training.Progression;
 using RackSide.Training.Safety;
 
 namespace RackSide.Training.Sessions;
@@ -32,8 +33,18 @@ public abstract record SetItem(Prescription Asked, SetKind Kind, int Number, int
     : SlotItem($"{Asked.Slot}/{Kind}{Number}", Asked);
 
 /// <summary>A warm-up set.</summary>
-public sealed record RampItem(Prescription Asked, int Number, int Of, int Target, Mass? Load)
+public record RampItem(Prescription Asked, int Number, int Of, int Target, Mass? Load)
     : SetItem(Asked, SetKind.WarmUp, Number, Of, Target, Load);
+
+/// <summary>A set of the search for a first load, which stands in place of a ramp.</summary>
+public sealed record SearchItem(Prescription Asked, int Number, int Target, Mass? Load)
+    : RampItem(Asked, Number, LoadSearch.MostTries, Target, Load);
+
+/// <summary>The question after a search set: how many more good reps were left?</summary>
+/// <param name="Asked">What the slot asks for today.</param>
+/// <param name="Number">The number of the search set.</param>
+/// <param name="Set">The search set's fact.</param>
+public sealed record AskItem(Prescription Asked, int Number, FactId Set) : SlotItem($"{Asked.Slot}/Left{Number}", Asked);
 
 /// <summary>A working set told in reps.</summary>
 public sealed record WorkItem(Prescription Asked, int Number, int Of, int Target, Mass? Load)

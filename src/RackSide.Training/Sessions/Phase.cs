@@ -44,6 +44,17 @@ public sealed record Lifting(Instant Since, RestClock? Rested = null) : Phase(Si
     public bool Changed => Typed.Length > 0 || Reps is not null || Load is not null || Field == Field.Load;
 }
 
+/// <summary>
+/// A search set was done, and the question after it waits. Next: the rest before the working sets, or the next search set.
+/// Time changes nothing here.
+/// </summary>
+/// <param name="Since">When its screen appeared.</param>
+public sealed record Asking(Instant Since) : Phase(Since)
+{
+    /// <summary>Good reps left, typed so far; empty where nothing is.</summary>
+    public string Typed { get; init; } = "";
+}
+
 /// <summary>The number that digits and steps change.</summary>
 public enum Field
 {

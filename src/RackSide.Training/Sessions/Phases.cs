@@ -9,6 +9,7 @@ internal static class Phases
     {
         null => new Finishing(at),
         ConfirmItem or TickItem => new Ticking(at),
+        AskItem => new Asking(at),
         HoldItem => new Holding(at, null, rested),
         _ => new Lifting(at, rested),
     };

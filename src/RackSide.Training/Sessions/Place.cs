@@ -6,17 +6,24 @@ namespace RackSide.Training.Sessions;
 /// <summary>Where a session stands: folded from its facts, so that a resumed session stands where the stopped one did.</summary>
 public sealed record Place
 {
-    private Place(IReadOnlyList<AgendaItem> agenda, SessionRecord record)
+    private Place(IReadOnlyList<CheckItem> checks, SessionRecord record)
     {
-        (Agenda, Sets, LeftOut) = (agenda, record.Sets, record.LeftOut);
+        var searching = new Searching(record);
+        Prescriptions = [.. record.Prescriptions.Select(searching.Settled)];
+        (Agenda, Sets, LeftOut) = (Sessions.Agenda.For(checks, Prescriptions, searching), record.Sets, record.LeftOut);
         Ticked = record.Standing.OfType<ItemTicked>().Select(t => t.Item).ToHashSet();
         doneSets = Sets.Select(s => (s.Set.Slot, s.Set.Kind, s.Set.Number)).ToHashSet();
+        answered = record.Standing.OfType<RepsLeftTold>().Select(t => t.Set).ToHashSet();
         started = Sets.Where(s => s.Set.Kind != SetKind.WarmUp).Select(s => s.Set.Slot).ToHashSet();
-        Index = agenda.TakeWhile(IsPast).Count();
+        Index = Agenda.TakeWhile(IsPast).Count();
     }
 
     private readonly HashSet<(string Slot, SetKind Kind, int Number)> doneSets;
     private readonly HashSet<string> started;
+    private readonly HashSet<FactId> answered;
+
+    /// <summary>What each slot asks for after swaps and with the loads that searches found, in order.</summary>
+    public IReadOnlyList<Prescription> Prescriptions { get; }
 
     /// <summary>All items, in order.</summary>
     public IReadOnlyList<AgendaItem> Agenda { get; }
@@ -38,7 +45,7 @@ public sealed record Place
 
     /// <summary>Where a session stands.</summary>
     public static Place Of(IReadOnlyList<CheckItem> checks, SessionRecord record) =>
-        new(Sessions.Agenda.For(checks, record.Prescriptions), record);
+        new(checks, record);
 
     /// <summary>The reps of a total done so far.</summary>
     public int Counted(string slot) => Sets.Where(s => s.Set.Slot == slot && s.Set.Kind == SetKind.Share).Sum(s => s.Set.Done);
@@ -55,6 +62,7 @@ public sealed record Place
     {
         ConfirmItem confirm => Sets.Count > 0 || Ticked.Contains(confirm.Check.Key),
         SlotItem of when LeftOut.Contains(of.Slot) => true,
+        AskItem ask => started.Contains(ask.Slot) || answered.Contains(ask.Set),
         RampItem ramp => started.Contains(ramp.Slot) || IsDone(ramp),
         SetItem set => IsDone(set),
         TotalItem total => Counted(total.Slot) >= total.Total,

@@ -22,7 +22,7 @@ internal static class RestingStep
         MoreAsked => Change(s, p, p.Clock.Add(RestClock.Press, s.Now)),
         FewerAsked => Change(s, p, p.Clock.Add(-RestClock.Press, s.Now)),
         DigitTyped { Digit: 0 } => Change(s, p, p.Clock.Toggle(s.Now)),
-        DigitTyped { Digit: 1 } => FormTelling.Toggle(s, p.After),
+        DigitTyped { Digit: 1 } => TellForm(s, p),
         OtherAsked => s with { Phase = new Reading(s.Now, Leaf.CueCard, p) },
         _ => SessionSteps.Anywhere(s, e),
     };
@@ -43,6 +43,13 @@ internal static class RestingStep
     /// <summary>Going early is kept, so that a resumed session does not rest again and the logbook knows the rest taken.</summary>
     private static Turn LiftNow(Session s) =>
         ((Turn)s).Keep((id, at) => new RestChanged(id, at, at, Duration.Zero)).Proceed();
+
+    /// <summary>Form that slipped in a search set sends the search back, and what is in hand may be another set of it.</summary>
+    private static Turn TellForm(Session s, Resting p)
+    {
+        var turn = FormTelling.Toggle(s, p.After);
+        return turn.Session.Place.Current?.Key == s.Place.Current?.Key ? turn : turn.Proceed();
+    }
 
     private static Turn Change(Session s, Resting p, RestClock clock)
     {

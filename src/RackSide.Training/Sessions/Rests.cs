@@ -8,7 +8,8 @@ namespace RackSide.Training.Sessions;
 public static class Rests
 {
     /// <summary>
-    /// The rest between a set and what follows it. Between ramp sets there is none, because changing plates is the rest.
+    /// The rest between a set and what follows it. Between ramp sets there is none, because changing plates is the rest;
+    /// a question interrupts no rest, and the one after it is that of its set.
     /// Within a group only the change-over, and the rest after the group's last.
     /// </summary>
     /// <param name="done">The set just done.</param>
@@ -16,7 +17,9 @@ public static class Rests
     public static Duration Between(SlotItem done, AgendaItem? next) => (done, next) switch
     {
         (_, null or ConfirmItem) => Duration.Zero,
-        (RampItem, RampItem) => Duration.Zero,
+        (RampItem, RampItem or AskItem) or (AskItem, RampItem) => Duration.Zero,
+        (SearchItem search, _) => RampRest.After(search.Asked, search.Number),
+        (AskItem ask, _) => RampRest.After(ask.Asked, ask.Number),
         (RampItem ramp, _) => RampRest.Of(ramp.Asked),
         (_, SlotItem into) when SameRound(done, into) => done.Asked.ChangeOver,
         _ => done.Asked.Rest,
@@ -31,7 +34,7 @@ public static class Rests
     {
         var after = record.Facts.Reverse().TakeWhile(f => f is not FactStruck).Reverse().ToList();
         var place = Place.Of(setting.Checks, record);
-        if (after.OfType<SetDone>().LastOrDefault() is not { } set || ItemOf(place, set) is not { } item)
+        if (LastSet(place, after) is not { } set || ItemOf(place, set) is not { } item)
         {
             return null;
         }
@@ -42,6 +45,10 @@ public static class Rests
             : new RestClock(set.At, changed.Ends, changed.Ends is null ? changed.Left : Duration.Zero);
         return clock.IsOver(now) || place.Current is null ? null : new Resting(now, clock, set.Id);
     }
+
+    /// <summary>The last set, also where only its answer is told anew after one was taken back.</summary>
+    private static SetDone? LastSet(Place place, List<Fact> after) => after.OfType<SetDone>().LastOrDefault()
+        ?? (after.OfType<RepsLeftTold>().LastOrDefault() is { } told ? place.Sets.FirstOrDefault(s => s.Set.Id == told.Set)?.Set : null);
 
     internal static SlotItem? ItemOf(Place place, SetDone set) => place.Agenda.OfType<SlotItem>().FirstOrDefault(i => i switch
     {

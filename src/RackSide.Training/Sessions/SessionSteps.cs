@@ -34,6 +34,7 @@ public static class SessionSteps
     {
         Ticking => TickingStep.Step(s, e),
         Lifting lifting => LiftingStep.Step(s, lifting, e),
+        Asking asking => AskingStep.Step(s, asking, e),
         Resting resting => RestingStep.Step(s, resting, e),
         Holding holding => HoldingStep.Step(s, holding, e),
         Choosing choosing => ChoosingStep.Step(s, choosing, e),

@@ -31,9 +31,13 @@ public static class Swapping
         }
 
         var filled = offers[line - 1];
-        return ((Turn)s)
-            .Keep((id, at) => new ExerciseSwapped(id, at, filled.Slot, filled))
-            .Enter(p.Under is Resting ? p.Under : Phases.For(s.Place.Current, s.Now, null))
+        var turn = ((Turn)s).Keep((id, at) => new ExerciseSwapped(id, at, filled.Slot, filled));
+        return turn
+            .Enter(p.Under is Resting rest && GoesOn(rest, turn.Session.Place) ? rest : Phases.For(turn.Session.Place.Current, s.Now, null))
             .Say("for today only; the plan stays as it is");
     }
+
+    /// <summary>A rest goes on where its set still belongs to the slot; before a new ramp or search changing plates is the rest.</summary>
+    private static bool GoesOn(Resting rest, Place place) =>
+        place.Current is not RampItem && Rests.ItemOf(place, place.Sets.Single(r => r.Set.Id == rest.After).Set) is not null;
 }

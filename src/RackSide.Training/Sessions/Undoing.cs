@@ -26,7 +26,7 @@ public static class Undoing
 
     private static List<Fact> Group(Session s)
     {
-        var takable = s.Record.Standing.Where(f => f is SetDone or ItemTicked or SlotLeftOut or ExerciseSwapped or SoreTold).ToList();
+        var takable = s.Record.Standing.Where(f => f is SetDone or RepsLeftTold or ItemTicked or SlotLeftOut or ExerciseSwapped or SoreTold).ToList();
         return takable.Count == 0 ? [] : [.. takable.Where(f => f.At == takable[^1].At && f.GetType() == takable[^1].GetType())];
     }
 
@@ -35,6 +35,7 @@ public static class Undoing
         SetDone { Kind: SetKind.WarmUp } set => $"warm-up set {set.Number}",
         SetDone { Kind: SetKind.Hold } set => $"hold {set.Number}, {set.Done} s",
         SetDone set => $"set {set.Number}, {set.Done} reps",
+        RepsLeftTold told => $"answer, {told.Left} left",
         SlotLeftOut => count > 1 ? $"{count} left out" : "left out",
         ExerciseSwapped => "the other exercise",
         SoreTold => "told sore",

@@ -29,6 +29,7 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new HistoryCommand(this, around));
         Subcommands.Add(new RedateCommand(this, around));
         Subcommands.Add(new PlatesCommand(this, around));
+        Subcommands.Add(new KnownCommand(this, around));
         Subcommands.Add(new SoreCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));
         Subcommands.Add(new PlanCommand(around));

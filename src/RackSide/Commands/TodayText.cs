@@ -4,6 +4,7 @@ using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Planning;
 using RackSide.Training.Plans;
+using RackSide.Training.Progression;
 using RackSide.Training.Safety;
 using RackSide.Training.Schedule;
 using RackSide.Visits;
@@ -46,6 +47,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
             "",
             $"{exercise.Name,-36} {AskedText.Sets(asked),-10} {AskedText.Load(asked.Load, exercise)}".TrimEnd(),
             .. asked.Ramp.Count == 0 ? [] : PlainText.Wrap($"warm-up: {string.Join(", ", asked.Ramp.Select(r => $"{r.Load} x {r.Reps}"))}", margin: 2),
+            .. asked.Search is { } search ? PlainText.Wrap($"finds the load: {search.First} x {search.Reps} first, heavier only while it is easy, at most {LoadSearch.MostTries} sets", margin: 2) : [],
             .. details.Length == 0 ? [] : PlainText.Wrap(details, margin: 2),
             .. PlainText.Wrap($"why ({asked.Why.Code}): {asked.Why.Line}", margin: 2),
             .. asked.Why.Advice is { } advice ? PlainText.Wrap($"advice: {advice}", margin: 2) : [],

@@ -45,6 +45,9 @@ internal sealed class Performer(Effort effort, Incident? incident, Mass? weighed
             case Holding:
                 Hold();
                 break;
+            case Asking:
+                Press(Seconds(8), at => new Accepted(at));
+                break;
             case Resting rest:
                 Rest(rest);
                 break;

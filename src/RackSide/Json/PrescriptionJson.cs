@@ -2,6 +2,7 @@ using RackSide.Files;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Plans;
+using RackSide.Training.Progression;
 
 namespace RackSide.Json;
 
@@ -46,6 +47,12 @@ internal sealed record ReasonInputJson(string Name, decimal Amount, string? Unit
 /// <param name="Reps">The reps.</param>
 internal sealed record WarmUpJson(MassJson Load, int Reps);
 
+/// <summary>The search for a first load.</summary>
+/// <param name="First">Where it begins.</param>
+/// <param name="Reps">The reps of each search set.</param>
+/// <param name="MostSets">The most sets it takes.</param>
+internal sealed record SearchJson(MassJson First, int Reps, int MostSets);
+
 /// <summary>What a slot asks for.</summary>
 internal sealed record PrescriptionJson
 {
@@ -70,6 +77,9 @@ internal sealed record PrescriptionJson
     /// <summary>The warm-up sets.</summary>
     public required IReadOnlyList<WarmUpJson> WarmUp { get; init; }
 
+    /// <summary>The search that finds the load, or null where it is known.</summary>
+    public required SearchJson? Search { get; init; }
+
     /// <summary>The rest after a working set.</summary>
     public required double RestSeconds { get; init; }
 
@@ -92,6 +102,7 @@ internal sealed record PrescriptionJson
         Targets = asked.Targets,
         Load = MassJson.Of(asked.Load),
         WarmUp = [.. asked.Ramp.Select(r => new WarmUpJson(MassJson.Of(r.Load), r.Reps))],
+        Search = asked.Search is { } search ? new SearchJson(MassJson.Of(search.First), search.Reps, LoadSearch.MostTries) : null,
         RestSeconds = asked.Rest.TotalSeconds,
         Group = asked.Group,
         ChangeOverSeconds = asked.Group is null ? 0 : asked.ChangeOver.TotalSeconds,

@@ -20,6 +20,7 @@ internal sealed class Desk(Gym gym)
 {
     private TodaysPlan? offered;
     private TodaysPlan? whole;
+    private int lookedAt;
     private LocalDate offeredOn;
 
     /// <summary>The first start.</summary>
@@ -107,6 +108,26 @@ internal sealed class Desk(Gym gym)
         }
     }
 
+    /// <summary>A set known from elsewhere, for a slot of the plan that was offered.</summary>
+    public KnownSetConversation KnownSet(int slot)
+    {
+        lookedAt = slot;
+        return new(gym.Catalogue[offered!.Prescriptions[slot].Exercise], gym.Kit.Unit);
+    }
+
+    /// <summary>What was told of such a set is kept; then the same day again, with the load it leads to.</summary>
+    public IConversation Know(Lifter lifter, KnownSetConversation known)
+    {
+        if (known.Told is not var (load, reps))
+        {
+            return OfferAgain(offered!);
+        }
+
+        gym.Logbook.Tell(lifter.Key, new SetKnown(gym.Logbook.NextId(), gym.Clock.GetCurrentInstant(), gym.Today, known.Exercise.Id, reps, load));
+        var todays = gym.TodaysPlan(lifter);
+        return Offer(todays.Day?.Key == offered!.Day!.Key ? todays : gym.TodaysPlan(lifter, offered.Day));
+    }
+
     /// <summary>The session that was offered begins; it is on disk before its first page is shown.</summary>
     public SessionVisit Begin(Lifter lifter)
     {
@@ -189,7 +210,8 @@ internal sealed class Desk(Gym gym)
         var needs = PlanTexts.Needs(todays, gym.Kit);
         return new TodayConversation(
             new TodayTexts(Title(todays.Day!.Kind, offeredOn), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, gym.Report ?? ""),
-            gym.Catalogue);
+            gym.Catalogue,
+            lookedAt < todays.Prescriptions.Count ? lookedAt : 0);
     }
 
     private RestDayConversation RestDay(Lifter lifter, TodaysPlan todays, string? done)

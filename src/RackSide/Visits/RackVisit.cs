@@ -126,6 +126,8 @@ internal sealed class RackVisit : IConversation, IDisposable
         ResumeConversation { Choice: ResumeChoice.GoOn } => desk.GoOn(Lifter!),
         ResumeConversation { Choice: ResumeChoice.Close } => desk.Close(Lifter!),
         TodayConversation { Begun: true } => desk.Begin(Lifter!),
+        TodayConversation { KnowsASet: { } slot } => desk.KnownSet(slot),
+        KnownSetConversation known => desk.Know(Lifter!, known),
         TodayConversation { More: true } => desk.More(),
         MoreConversation { Choice: MoreChoice.LessTime } => desk.LessTime(),
         MoreConversation { Choice: MoreChoice.WholePlan } => desk.WholePlan(),

@@ -13,11 +13,16 @@ internal sealed partial class ScriptedLifter : IDisposable
 {
     private static readonly TimeSpan Limit = TimeSpan.FromSeconds(30);
 
+    private const string Question = " HOW MANY LEFT? ";
+
     private ScriptedLifter(Tmux tmux) => Screen = tmux;
 
     public Tmux Screen { get; }
 
     public int Keys { get; private set; }
+
+    /// <summary>What is told of the next search sets, in order; after that ENTER alone, which stays at the load.</summary>
+    public Queue<string> GoodRepsLeft { get; } = new();
 
     /// <summary>Walks up to the rack at a local time, with time running this many times faster.</summary>
     public static ScriptedLifter WalkUp(GymFolder gym, string clock, int speed, int columns = 80, int rows = 24, string terminal = "tmux-256color", params string[] arguments)
@@ -93,7 +98,8 @@ internal sealed partial class ScriptedLifter : IDisposable
     {
         if (!Waits(screen))
         {
-            Press("KPEnter");
+            var answer = screen.Contains(Question, StringComparison.Ordinal) && GoodRepsLeft.TryDequeue(out var told) ? told : "";
+            Press([.. answer.Select(digit => $"KP{digit}"), "KPEnter"]);
         }
 
         return await Settled(State(screen));
@@ -109,7 +115,7 @@ internal sealed partial class ScriptedLifter : IDisposable
         screen => State(screen) is { Length: > 0 } state && state != before, $"something other than {before}", Limit);
 
     /// <summary>What distinguishes one thing to do from the next: the state word, and which set.</summary>
-    private static string State(string screen) => string.Join('|', new[] { " LIFT ", " REST ", " CHANGE OVER ", "READY", "GET SET", "down: write", "TARGET MET", "done, leave", "ENTER again", "just turned" }
+    private static string State(string screen) => string.Join('|', new[] { " LIFT ", Question, " REST ", " CHANGE OVER ", "READY", "GET SET", "down: write", "TARGET MET", "done, leave", "ENTER again", "just turned" }
         .Where(word => screen.Contains(word, StringComparison.Ordinal)))
         + Which(screen);
 

@@ -36,6 +36,8 @@ internal static class Gens
         from fewer in Gen.Int[0, 9]
         from load in Maybe(Mass)
         from ramp in Gen.Select(Mass, Gen.Int, (m, r) => new RampSet(m, r)).List[0, 4]
+        from search in Gen.Select(Gen.Int, Mass.List[2, 9], Mass, Maybe(Mass), (r, l, f, m) => new SearchSpan(r, l, f, m))
+        from searches in Gen.Bool
         from rest in Duration
         from grouped in Gen.Bool
         from word in Text
@@ -53,6 +55,7 @@ internal static class Gens
             SetsLeftOut = fewer,
             Load = load,
             Ramp = ramp,
+            Search = searches ? search : null,
             Rest = rest,
             Group = grouped ? word : null,
             ChangeOver = over,

@@ -46,7 +46,7 @@ public class FreshHomeTests
 
         ran.Error.ReplaceLineEndings(" ").Should().Be(
             "rackside: nobody has joined yet; start rackside to set up. This is for a newcomer with a default kit. ");
-        ran.Lines.Should().StartWith("Mon 2 Nov 2026: Strength day, about 58 min")
+        ran.Lines.Should().StartWith("Mon 2 Nov 2026: Strength day, about 73 min")
             .And.Contain("Barbell back squat                   5x5        20 kg");
     }
 

@@ -106,6 +106,7 @@ public sealed class RackVisitTests : IDisposable
             SetUp(visit);
             Press(visit, "E");
             Press(visit, "+");
+            FindLoad(visit);
             for (var set = 0; set < 5; set++)
             {
                 clock.AdvanceSeconds(60);
@@ -233,6 +234,60 @@ public sealed class RackVisitTests : IDisposable
         });
     }
 
+    [Fact]
+    public void A_load_found_by_a_search_is_where_the_next_session_goes_on()
+    {
+        Stay(visit =>
+        {
+            SetUp(visit);
+            Press(visit, "E");
+            Press(visit, "+");
+            FindLoad(visit, "25", "15", "5");
+            Shows(visit).Should().Contain("first time: 37.5 kg left 5 good reps");
+            for (var set = 0; set < 5; set++)
+            {
+                clock.AdvanceSeconds(60);
+                Press(visit, "E");
+                clock.AdvanceSeconds(125);
+                visit.Tick(clock.GetCurrentInstant());
+            }
+
+            Press(visit, "/53");
+            Press(visit, "E");
+        });
+        clock.AdvanceDays(4);
+
+        Stay(visit => Shows(visit).Should().MatchRegex(@"Barbell back squat +5x5 +40 kg").And.Contain("all 5x5 done on Mon 23 Nov: 2.5 kg more"));
+    }
+
+    [Fact]
+    public void A_set_told_on_todays_page_is_begun_from_and_a_load_that_cannot_be_is_refused()
+    {
+        Stay(visit =>
+        {
+            SetUp(visit);
+            Press(visit, ".");
+            Press(visit, "625E");
+            Shows(visit).Should().Contain("tell a load over 0 and up to 300 kg, the bar counted");
+            Press(visit, "/");
+            Shows(visit).Should().Contain("ENTER begin").And.Contain("start with the empty bar", "nothing was kept");
+
+            Press(visit, ".");
+            Press(visit, "62,5E");
+            Shows(visit).Should().Contain("62.5 kg for how many reps?");
+            Press(visit, "13E");
+            Shows(visit).Should().Contain("tell a set of 1 to 12 reps");
+        });
+
+        Stay(visit =>
+        {
+            Press(visit, ".62,5E8E");
+            Shows(visit).Should().MatchRegex(@"Barbell back squat +5x5 +60 kg").And.Contain("62.5 kg x 8 is known, so begin at 60 kg");
+            Press(visit, "E+");
+            Shows(visit).Should().Contain("warm-up 1 of 4");
+        });
+    }
+
     private void FirstDay() => Stay(visit =>
     {
         SetUp(visit);
@@ -246,9 +301,31 @@ public sealed class RackVisitTests : IDisposable
     {
         Press(visit, "E");
         Press(visit, "+");
+        FindLoad(visit);
         clock.AdvanceSeconds(60);
         Press(visit, "E");
         Shows(visit).Should().Contain("REST");
+    }
+
+    /// <summary>Search sets of the exercise in hand, each with its answer, until the working sets; ENTER alone stays at the lightest.</summary>
+    private void FindLoad(RackVisit visit, params string[] answers)
+    {
+        if (!Shows(visit).Contains("finding the load", StringComparison.Ordinal))
+        {
+            return;
+        }
+
+        foreach (var answer in answers.DefaultIfEmpty(""))
+        {
+            clock.AdvanceSeconds(60);
+            Press(visit, "E");
+            Shows(visit).Should().Contain("HOW MANY LEFT?");
+            Press(visit, answer + "E");
+        }
+
+        clock.AdvanceSeconds(125);
+        visit.Tick(clock.GetCurrentInstant());
+        Shows(visit).Should().Contain("working set 1 of 5");
     }
 
     private void SetUp(RackVisit visit)

@@ -85,7 +85,7 @@ internal sealed class Rack(Session session)
 
     public Rack To(Func<AgendaItem?, bool> there)
     {
-        for (var i = 0; !there(InHand) && i < 100; i++)
+        for (var i = 0; !there(InHand) && i < 200; i++)
         {
             Forward();
         }
@@ -99,6 +99,7 @@ internal sealed class Rack(Session session)
         Ticking when InHand is ConfirmItem => Check(),
         Ticking => Wait(30).Press("E"),
         Lifting => Lift(),
+        Asking => Wait(6).Press("E"),
         Resting => RestOut(),
         Holding { Started: null } => Wait(3).Press("E"),
         Holding => Wait(HoldInHand.Target(Session) + 6).Press("E"),

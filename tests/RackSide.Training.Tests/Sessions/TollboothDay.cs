@@ -102,6 +102,16 @@ internal static class TollboothDay
         return new SessionRecord(head, [.. sets, new SessionClosed(new FactId("rack", 99), at + Duration.FromHours(1))]);
     }
 
+    /// <summary>A strength day on Monday with every set done as asked, so that nothing is a first time on Wednesday.</summary>
+    public static SessionRecord WholeMonday()
+    {
+        var asked = Planner.Prescriptions(Strength, Catalogue, Kit, Ottoline, TrainingHistory.Empty, Wednesday.PlusDays(-2));
+        var head = SquatOnMonday(20, 5).Head with { Prescriptions = asked };
+        var sets = asked.SelectMany(p => p.Targets.Select((target, i) => (p, target, i))).Select((t, n) => (Fact)new SetDone(
+            new FactId("rack", 2 + n), head.Begun + Duration.FromMinutes(n), t.p.Slot, t.p.Exercise, t.p.Scheme is Scheme.Hold ? SetKind.Hold : SetKind.Working, t.i + 1, t.target, t.target, t.p.Load));
+        return new SessionRecord(head, [.. sets, new SessionClosed(new FactId("rack", 99), head.Begun + Duration.FromHours(1))]);
+    }
+
     public static SessionSetting Setting(TrainingDay day, TrainingHistory before) => new()
     {
         Day = day,

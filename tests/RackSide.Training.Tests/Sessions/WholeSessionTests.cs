@@ -9,17 +9,25 @@ namespace RackSide.Training.Tests.Sessions;
 public sealed class WholeSessionTests
 {
     [Fact]
-    public void A_whole_session_to_plan_takes_at_most_one_key_a_set_one_more_a_hold_and_four()
+    public void A_whole_session_to_plan_takes_at_most_one_key_a_set_one_more_a_hold_and_four() => ToPlan(
+        TollboothDay.WholeMonday(), questions: 0);
+
+    [Fact]
+    public void A_first_session_takes_one_key_more_for_each_search_set() => ToPlan(null, questions: 3);
+
+    private static void ToPlan(SessionRecord? before, int questions)
     {
-        var rack = Rack.Strength(TollboothDay.SquatOnMonday(57.5m, 5, 5, 5, 5, 5));
-        var agenda = rack.Session.Place.Agenda;
-        var (sets, holds) = (agenda.OfType<SetItem>().Count(), agenda.OfType<HoldItem>().Count());
+        var rack = before is null ? Rack.Strength() : Rack.Strength(before);
 
         rack.To(i => i is null).Wait(1).Press("E");
 
+        var agenda = rack.Session.Place.Agenda;
+        var (sets, holds) = (agenda.OfType<SetItem>().Count(), agenda.OfType<HoldItem>().Count());
+        agenda.OfType<AskItem>().Should().HaveCount(questions);
+
         rack.Phase.Should().BeOfType<Ended>();
         // One key more begins the session on today's page, before any of these.
-        (rack.Keys + 1).Should().BeLessThanOrEqualTo(sets + holds + 4);
+        (rack.Keys + 1).Should().BeLessThanOrEqualTo(sets + holds + 4 + questions);
         rack.Session.Record.Sets.Should().HaveCount(sets).And.OnlyContain(s => s.OnTarget);
     }
 
@@ -53,6 +61,7 @@ public sealed class WholeSessionTests
     {
         var squat = Rack.Strength().To(i => i is WorkItem).RestOut();
         yield return Rack.Strength().Session;
+        yield return Rack.Strength().To(i => i is AskItem).Session;
         yield return Rack.Skills().Check().Session;
         yield return Rack.Skills().To(i => i is TotalItem).Session;
         yield return squat.Session;
