@@ -17,7 +17,7 @@ internal static class WeekPage
         var size = canvas.Size;
         Frame.Header(canvas, Title(week), $"{week.Done.Count} of {week.Planned} days done");
         var row = DrawLifts(canvas, week, Frame.Top(size));
-        foreach (var line in Notes(week).Take(Frame.Bottom(size) - 1 - row))
+        foreach (var line in Notes(week, size.Columns - (2 * Margin(size))).Take(Frame.Bottom(size) - 1 - row))
         {
             canvas.Write(Margin(size), row++, Frame.Fit(line, size.Columns - Margin(size)));
         }
@@ -77,7 +77,8 @@ internal static class WeekPage
         int Cells(Mass? mass) => (int)Math.Round((mass?.Kilograms ?? 0) / heaviest * room);
     }
 
-    private static IEnumerable<string> Notes(WeekSummary week)
+    /// <summary>The weekly sets come last, because they are what a small page can do without.</summary>
+    private static IEnumerable<string> Notes(WeekSummary week, int width)
     {
         var work = week.Work;
         yield return $"sets on target  {work.SetsOnTarget} of {work.Sets}{(work.HoldSeconds > 0 ? $"   holds {work.HoldSeconds} s" : "")}";
@@ -97,6 +98,10 @@ internal static class WeekPage
         }
 
         yield return $"next: {week.Next.Short()}, {week.NextDay.Name}";
+        foreach (var line in MuscleLines.Of(week.Muscles, week.Balance, width))
+        {
+            yield return line;
+        }
         foreach (var line in week.Stage)
         {
             yield return line;

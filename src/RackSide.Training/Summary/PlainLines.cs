@@ -12,6 +12,9 @@ internal static class PlainLines
     /// <summary>The longest line.</summary>
     private const int Width = 72;
 
+    /// <summary>Where a line of many numbers is broken, so that a narrow terminal breaks no word.</summary>
+    private const int NarrowWidth = 50;
+
     /// <summary>More lifts than these make no page that is taken in at one look.</summary>
     private const int MostLifts = 7;
 
@@ -22,6 +25,7 @@ internal static class PlainLines
         List<string> lines = [Head(s), $"done: {Done(s)}", .. s.Lifts.Take(MostLifts).Select(Lift)];
         lines.Add(Work(s.Work));
         lines.AddRange(s.Work.Totals.Select(t => Inv($"{t.Name}: {t.Done} of {t.Asked} in all")));
+        lines.AddRange(MuscleLines.Of(s.Muscles, s.Balance, NarrowWidth));
         lines.AddRange(s.Body is { } body ? [Body(body)] : []);
         lines.AddRange(s.Conclusions);
         lines.AddRange(s.Stage);

@@ -27,6 +27,15 @@ public sealed record WeekSummary
     /// <summary>Sets, holds and totals of the week.</summary>
     public required WeekWork Work { get; init; }
 
+    /// <summary>Working sets by muscle group, an estimate.</summary>
+    public IReadOnlyList<MuscleSets> Muscles { get; init; } = [];
+
+    /// <summary>Push against pull, in working sets.</summary>
+    public PushPull Balance { get; init; } = new(0, 0);
+
+    /// <summary>The week's volume load, one mass for each unit that was loaded.</summary>
+    public IReadOnlyList<Mass> VolumeLoad { get; init; } = [];
+
     /// <summary>Body weight, or null where nobody was weighed this week.</summary>
     public BodyLine? Body { get; init; }
 
@@ -66,7 +75,8 @@ public sealed record WeekSummary
         var due = Planner.For(plan, catalogue, kit, lifter, history, today).Due;
         var lifts = LiftLines.Of(NextStrength(plan, catalogue, kit, lifter, history, today), catalogue, history);
         var body = BodyLine.Of(weighIns, week, lifter.Unit);
-        var done = history.Sessions.Where(s => week.Holds(s.Date) && s.Trained()).ToList();
+        var sessions = history.Sessions.Where(s => week.Holds(s.Date)).ToList();
+        var done = sessions.Where(s => s.Trained()).ToList();
         return new WeekSummary
         {
             Week = week,
@@ -74,6 +84,9 @@ public sealed record WeekSummary
             Planned = plan.DaysAWeek,
             Lifts = lifts,
             Work = WeekWork.Of(week, history, catalogue),
+            Muscles = MuscleSets.Of(sessions, catalogue),
+            Balance = PushPull.Of(sessions, catalogue),
+            VolumeLoad = Summary.VolumeLoad.Of(sessions, catalogue, weighIns),
             Body = body,
             Conclusions = Conclusion.Of(lifts, done.Count, body),
             Stage = EarlyWeeks.Line(history, today) is { } early ? [early] : MovingOn.Lines(history, catalogue, kit, today),

@@ -1,4 +1,5 @@
 using RackSide.Commands;
+using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Schedule;
 using RackSide.Training.Summary;
@@ -11,6 +12,12 @@ internal sealed record LiftJson(
 
 /// <summary>A total of the week.</summary>
 internal sealed record TotalJson(string Name, int Done, int Asked);
+
+/// <summary>Working sets of a muscle group, an estimate: a set counts half where the group is trained besides.</summary>
+internal sealed record MuscleJson(string Muscle, int Direct, int Indirect, decimal Counted);
+
+/// <summary>Working sets that push and that pull.</summary>
+internal sealed record PushPullJson(int Push, int Pull);
 
 /// <summary>Body weight of the week.</summary>
 internal sealed record BodyWeightJson(MassJson Mean, MassJson? Change, MassJson MostGain);
@@ -65,6 +72,18 @@ internal sealed record SummaryJson
     /// <summary>Totals.</summary>
     public required IReadOnlyList<TotalJson> Totals { get; init; }
 
+    /// <summary>Working sets by muscle group.</summary>
+    public required IReadOnlyList<MuscleJson> MuscleSetsEstimated { get; init; }
+
+    /// <summary>About how many sets a muscle group wants in a week where size is the aim.</summary>
+    public int SetsAdvisedForSize { get; } = MuscleSets.AboutEnough;
+
+    /// <summary>Push against pull.</summary>
+    public required PushPullJson PushPull { get; init; }
+
+    /// <summary>Reps times load, one mass for each unit that was loaded.</summary>
+    public required IReadOnlyList<MassJson> VolumeLoad { get; init; }
+
     /// <summary>Body weight, or null.</summary>
     public required BodyWeightJson? BodyWeight { get; init; }
 
@@ -88,6 +107,9 @@ internal sealed record SummaryJson
         Sets = week.Work.Sets,
         HoldSeconds = week.Work.HoldSeconds,
         Totals = [.. week.Work.Totals.Select(t => new TotalJson(t.Name, t.Done, t.Asked))],
+        MuscleSetsEstimated = [.. week.Muscles.Select(m => new MuscleJson(m.Group.Name(), m.Direct, m.Indirect, m.Counted))],
+        PushPull = new(week.Balance.Push, week.Balance.Pull),
+        VolumeLoad = [.. week.VolumeLoad.Select(MassJson.Of)],
         BodyWeight = week.Body is { } body ? new(MassJson.Of(body.Mean), MassJson.Of(body.Change), MassJson.Of(body.Cap)) : null,
         Conclusions = week.Conclusions,
         Next = DatedDayJson.Of(week.Next, week.NextDay.Name),

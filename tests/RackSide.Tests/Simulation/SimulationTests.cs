@@ -17,7 +17,7 @@ public class SimulationTests(ITestOutputHelper output)
         int.TryParse(Environment.GetEnvironmentVariable("RACKSIDE_BODIES"), CultureInfo.InvariantCulture, out var asked) ? asked : null;
 
     private static readonly Lazy<IReadOnlyList<SimulatedYear>> Lives = new(() =>
-        [.. Enumerable.Range(0, Asked ?? 12).AsParallel().AsOrdered().Select(seed => new SimulatedYear(seed).Live(Asked is null ? 26 : 52))]);
+        [.. Enumerable.Range(0, Asked ?? 8).AsParallel().AsOrdered().Select(seed => new SimulatedYear(seed).Live(Asked is null ? 26 : 52))]);
 
     /// <summary>A load is earned at five reps or more, so it is well under a maximum; a kit with coarse steps may ask for one step beyond.</summary>
     [Fact]
@@ -38,12 +38,12 @@ public class SimulationTests(ITestOutputHelper output)
             .Where(run => run.Count > 12 && run.Any(g => !IsEasiest(g.Asked.Load!.Value, loads)))
             .Select(run => $"{run[0].Date}: {run[0].Asked.Exercise} missed {run.Count} times running, from {run[0].Asked.Load} to {run[^1].Asked.Load}"));
 
+    /// <summary>Steps are small and holidays long, so half of the best day is what a year of squats must reach at the least.</summary>
     [Fact]
-    public void What_can_be_done_is_asked_for_in_the_end() =>
+    public void Loads_do_not_stay_far_below_what_the_body_can_do() =>
         Each((life, exercise, loads, given) => exercise.Id == "back-squat" && given.Count > 40
-            && given.TakeLast(10).Max(g => g.Asked.Load!.Value) is var last && last < loads.Heaviest
-            && (double)last.Kilograms < 0.5 * given[^1].Best
-                ? [$"{last} of {exercise.Id}, and the best day was {given[^1].Best:0.0} kg"]
+            && given.Max(g => g.Asked.Load!.Value) is var most && most < loads.Heaviest && (double)most.Kilograms < 0.5 * given[^1].Best
+                ? [$"at most {most} of {exercise.Id}, and the best day was {given[^1].Best:0.0} kg"]
                 : []);
 
     [Fact]
@@ -62,7 +62,7 @@ public class SimulationTests(ITestOutputHelper output)
         output.WriteLine($"{Lives.Value.Count} bodies, {Lives.Value.Sum(l => l.History.Sessions.Count)} sessions");
         foreach (var code in all.GroupBy(g => g.Asked.Why.Code).OrderByDescending(g => g.Count()))
         {
-            output.WriteLine($"{code.Count(),7} {code.Key}");
+            output.WriteLine($"{code.Count(),7} {code.Key}, such as {code.First().Asked.Exercise}: {code.First().Asked.Why.Line}");
         }
 
         all.Select(g => g.Asked.Why.Code).Should().Contain(["all-met", "one-rep-more", "top-of-range", "miss", "third-miss", "lay-off"]);
