@@ -22,7 +22,7 @@ public static class VolumeLoad
            from result in session.Sets
            let exercise = catalogue.Find(result.Set.Exercise)
            where exercise is not null && result.Set.Kind == SetKind.Working
-           let lifted = Lifted(result.Set, exercise, weighIns.LastOrDefault(w => w.Date <= session.Head.Date)?.Weight)
+           let lifted = Lifted(result.Set, exercise, weighIns.LastOrDefault(w => w.Date <= session.Date)?.Weight)
            where lifted is not null
            group lifted.Value by lifted.Value.Unit into alike
            orderby alike.Key
