@@ -10,10 +10,11 @@ namespace RackSide.Training.Tests.Planning;
 /// <summary>"I have 35 minutes." Common practice, no source.</summary>
 public class TimeBudgetTests
 {
-    private static readonly IReadOnlyList<Prescription> Whole = Tollbooth.Today(TrainingHistory.Empty, Tollbooth.Monday).Prescriptions;
+    private static readonly IReadOnlyList<Prescription> Whole =
+        [.. Tollbooth.Today(TrainingHistory.Empty, Tollbooth.Monday).Prescriptions.Select(p => p with { Search = null })];
 
     // By hand: squats 5 x (40 + 120) s = 800 s; each of the four that follow 3 x (40 + 90) s, so 130 s a set; the arms
-    // 6 x 40 + 3 x (15 + 60) s = 465 s; the core 3 x (20 + 60) s = 240 s. In all 3065 s, 51 min; no ramps on a first day.
+    // 6 x 40 + 3 x (15 + 60) s = 465 s; the core 3 x (20 + 60) s = 240 s. In all 3065 s, 51 min; no ramps with the empty bar.
     [Theory] // A number is the sets that are left.
     [InlineData(52, "squat 5, row 3, bench 3, pull 3, press 3, curl 3, extension 3, core 3")]
     [InlineData(51, "squat 5, row 3, bench 3, pull 3, press 3, core 3")]
@@ -59,7 +60,7 @@ public class TimeBudgetTests
     [Fact]
     public void A_plan_in_less_time_tells_what_it_leaves_out()
     {
-        var todays = Tollbooth.Today(TrainingHistory.Empty, Tollbooth.Monday);
+        var todays = Tollbooth.Today(TrainingHistory.Empty, Tollbooth.Monday) with { Prescriptions = Whole };
 
         var within = Planner.Within(todays, Duration.FromMinutes(35), Tollbooth.AllExercises, Tollbooth.Garage, TrainingHistory.Empty);
 
