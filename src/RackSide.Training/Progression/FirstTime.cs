@@ -38,7 +38,10 @@ internal static class FirstTime
     private static Decision FromKnown(IReadOnlyList<int> targets, ReachableLoads loads, KnownStart known)
     {
         var load = loads.AtOrBelow(known.Load < known.Known ? known.Load : known.Known);
-        return new(load, targets, new(Reasons.KnownSet, $"first time here: {known.Known} x {known.Reps} is known, so begin at {load}, with some to spare"));
+        return new(load, targets, new(Reasons.KnownSet, $"first time: you know {known.Known} x {known.Reps}, so {load}, with reps to spare")
+        {
+            Inputs = [new("known", known.Known.Amount, known.Known.Symbol), new("knownReps", known.Reps)],
+        });
     }
 
     private static string Line(Mass? load, Exercise exercise, Slot slot) => (load, exercise.LoadType) switch

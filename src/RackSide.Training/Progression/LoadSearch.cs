@@ -84,7 +84,8 @@ public static class LoadSearch
 
     private static Mass? Last(IEnumerable<Mass> loads) => loads.Select(l => (Mass?)l).LastOrDefault();
 
-    private static SearchStep.Found Found(Mass load, string line) => new(load, new Reason(Reasons.FirstLoadFound, line));
+    private static SearchStep.Found Found(Mass load, string line) =>
+        new(load, new Reason(Reasons.FirstLoadFound, line) { Inputs = [new("to", load.Amount, load.Symbol)] });
 }
 
 /// <summary>What a search asks for next.</summary>

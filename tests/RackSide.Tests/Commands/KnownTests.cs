@@ -34,7 +34,7 @@ public sealed class KnownTests : IDisposable
     public void Today_begins_from_it_until_it_is_taken_back()
     {
         Run("known squat 60 8");
-        Run("today").Out.ReplaceLineEndings(" ").Should().Contain("why (known-set): first time here: 60 kg x 8 is known, so begin at 57.5 kg,");
+        Run("today").Out.ReplaceLineEndings(" ").Should().Contain("why (known-set): first time: you know 60 kg x 8, so 57.5 kg, with reps to");
 
         Run("known squat --take-back").Lines.Should().Equal("taken back: Barbell back squat, 60 kg x 8, told on Mon 2 Nov");
         Run("today").Out.Should().Contain("why (first-time): first time: start with the empty bar");

@@ -17,15 +17,15 @@ public class KnownSetsTests
     [Theory]
     // The lowest of the formulas and tables for 5 reps with 4 left, which is a set of 9 at the limit. Lombardi 1989 is lowest
     // below 9: 60 x (8/9)^0.1 is 59.3, and the handbook's rows are 60/0.80 x 0.77 = 57.75; by Lander 1985 it is 57.9.
-    [InlineData("60 x 8", "57.5 kg", "first time here: 60 kg x 8 is known, so begin at 57.5 kg, with some to spare")]
+    [InlineData("60 x 8", "57.5 kg", "first time: you know 60 kg x 8, so 57.5 kg, with reps to spare")]
     // A set of 5: the handbook's rows give 60/0.87 x 0.77 = 53.1, Brzycki 1993 60 x 28/32 = 52.5.
-    [InlineData("60 x 5", "52.5 kg", "first time here: 60 kg x 5 is known, so begin at 52.5 kg, with some to spare")]
+    [InlineData("60 x 5", "52.5 kg", "first time: you know 60 kg x 5, so 52.5 kg, with reps to spare")]
     // Of one rep the load itself is the maximum: 77 % of it is 46.2 in the handbook.
-    [InlineData("60 x 1", "45 kg", "first time here: 60 kg x 1 is known, so begin at 45 kg, with some to spare")]
+    [InlineData("60 x 1", "45 kg", "first time: you know 60 kg x 1, so 45 kg, with reps to spare")]
     // Never above what was lifted, though a set of 12 would speak for more.
-    [InlineData("60 x 12", "60 kg", "first time here: 60 kg x 12 is known, so begin at 60 kg, with some to spare")]
+    [InlineData("60 x 12", "60 kg", "first time: you know 60 kg x 12, so 60 kg, with reps to spare")]
     // Lighter than the bar: the bar.
-    [InlineData("12 x 8", "20 kg", "first time here: 12 kg x 8 is known, so begin at 20 kg, with some to spare")]
+    [InlineData("12 x 8", "20 kg", "first time: you know 12 kg x 8, so 20 kg, with reps to spare")]
     public void A_squat_begins_below_the_set_that_is_known(string known, string load, string why)
     {
         var asked = Prescribe(Squat, Known(Squat, known, Monday));

@@ -136,6 +136,10 @@ internal static class CoachTable
                     var on = Weeks.Date(string.Join(' ', day));
                     told.Add(new SoreTold(Next(), At(on, 8), on, exercise.Motion));
                     break;
+                case ["known", var set, .. var day]:
+                    var (load, reps) = (set.Split('x')[0], set.Split('x')[1]);
+                    told.Add(new SetKnown(Next(), At(Weeks.Date(string.Join(' ', day)), 8), Weeks.Date(string.Join(' ', day)), exercise.Id, Int(reps), Mass.Kg(NumberEntry.Parse(load)!.Value)));
+                    break;
                 case ["ill", var fromDay, var from, "to", var toDay, var to]:
                     var first = Weeks.Date($"{fromDay} {from}");
                     told.Add(new AwayTold(Next(), At(first, 8), first, Weeks.Date($"{toDay} {to}"), AwayFor.Illness));

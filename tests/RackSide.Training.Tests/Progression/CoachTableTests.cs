@@ -39,5 +39,6 @@ public class CoachTableTests
 
     [Fact]
     public void The_table_tries_every_reason() => CoachTable.Rows(Table).Select(r => r.Cells["code"]).Distinct().Should().BeEquivalentTo(
-        typeof(Reasons).GetFields().Select(f => (string)f.GetRawConstantValue()!));
+        typeof(Reasons).GetFields().Select(f => (string)f.GetRawConstantValue()!).Except([Reasons.FirstLoadFound]),
+        "what a search finds it finds in the session: LoadSearchTests");
 }

@@ -63,7 +63,7 @@ public sealed class SearchingTests
         Found(rack).Should().Be(Mass.Kg(35));
         rack.Phase.Should().BeOfType<Resting>().Which.Clock.Left(rack.Now).TotalSeconds.Should().BeApproximately(120, 1, "three sets went before");
         rack.RestOut().Lift().Session.LastSet!.Set.Should().BeEquivalentTo(new { Kind = SetKind.Working, Number = 1, Load = Mass.Kg(35), Done = 5 });
-        ((SlotItem)rack.InHand!).Asked.Why.Should().Be(new Reason(Reasons.FirstLoadFound, "first time: 35 kg left 5 good reps"));
+        ((SlotItem)rack.InHand!).Asked.Why.Should().BeEquivalentTo(new { Code = Reasons.FirstLoadFound, Line = "first time: 35 kg left 5 good reps" });
     }
 
     [Fact]
