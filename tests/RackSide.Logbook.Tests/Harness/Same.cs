@@ -24,7 +24,12 @@ internal static class Same
         : a == b;
 
     private static bool Are(Prescription a, Prescription b) =>
-        a with { Targets = b.Targets, Ramp = b.Ramp, Why = b.Why } == b && Are(a.Why, b.Why) && a.Targets.SequenceEqual(b.Targets) && a.Ramp.SequenceEqual(b.Ramp);
+        a with { Targets = b.Targets, Ramp = b.Ramp, Why = b.Why, Search = b.Search } == b
+        && Are(a.Why, b.Why) && a.Targets.SequenceEqual(b.Targets) && a.Ramp.SequenceEqual(b.Ramp) && Are(a.Search, b.Search);
+
+    private static bool Are(SearchSpan? a, SearchSpan? b) => (a, b) is ({ } x, { } y)
+        ? x with { Loads = y.Loads } == y && x.Loads.SequenceEqual(y.Loads)
+        : a is null && b is null;
 
     private static bool Are(Reason a, Reason b) => a with { Inputs = b.Inputs } == b && a.Inputs.SequenceEqual(b.Inputs);
 

@@ -124,7 +124,7 @@ public class TwelveWeeksTests
         var lived = Lived.Until(day);
         var week = lived.Week("ottoline", lived.Today.PlusDays(-14));
 
-        week.Lines.Should().OnlyContain(line => line.Length <= 72).And.HaveCountLessThanOrEqualTo(16);
+        week.Lines.Should().OnlyContain(line => line.Length <= 72).And.HaveCountLessThanOrEqualTo(18);
         week.Done.Should().HaveCountGreaterThanOrEqualTo(2);
         week.Work.SetsOnTarget.Should().BeGreaterThan(week.Work.Sets / 2);
         week.Body.Should().NotBeNull();
