@@ -65,12 +65,19 @@ public sealed class CalendarTests
             await first.Screen.WaitForEnd();
         }
 
+        // At the clock's own pace, because a sentence stands for two seconds of it.
+        using (var slip = ScriptedLifter.WalkUp(gym, "1970-01-01T00:05", 1))
+        {
+            await slip.Sees("WHAT IS THE DATE?");
+            Type(slip, "31.11");
+            slip.Press("KPEnter");
+            await slip.Sees("is not a day of the calendar");
+            slip.Press("KP/");
+            await slip.Screen.WaitForEnd();
+        }
+
         using var lifter = ScriptedLifter.WalkUp(gym, "1970-01-01T00:05", Fast);
         await lifter.Sees("WHAT IS THE DATE?");
-        Type(lifter, "31.11");
-        lifter.Press("KPEnter");
-        await lifter.Sees("is not a day of the calendar");
-        lifter.Press("BSpace", "BSpace", "BSpace", "BSpace", "BSpace");
         Type(lifter, "27.11");
         await lifter.Sees("= Fri 27 Nov");
         lifter.Press("KPEnter");
