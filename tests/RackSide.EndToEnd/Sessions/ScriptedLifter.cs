@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using RackSide.EndToEnd.Driving;
@@ -15,7 +16,12 @@ internal sealed partial class ScriptedLifter : IDisposable
 
     private const string Question = " HOW MANY LEFT? ";
 
-    private ScriptedLifter(Tmux tmux) => Screen = tmux;
+    /// <summary>A set takes longer than the five seconds below which the program asks again, and than any dead time.</summary>
+    private static readonly TimeSpan SetTakes = TimeSpan.FromSeconds(6);
+
+    private readonly int speed;
+
+    private ScriptedLifter(Tmux tmux, int speed) => (Screen, this.speed) = (tmux, speed);
 
     public Tmux Screen { get; }
 
@@ -39,7 +45,7 @@ internal sealed partial class ScriptedLifter : IDisposable
                 ["TZ"] = "Europe/London",
             },
         };
-        return new ScriptedLifter(Tmux.Start([.. ProgramUnderTest.RackSide, "--data", gym.Path, .. arguments], setting));
+        return new ScriptedLifter(Tmux.Start([.. ProgramUnderTest.RackSide, "--data", gym.Path, .. arguments], setting), speed);
     }
 
     public async Task<string> Sees(string text) => await Screen.WaitFor(text, Limit);
@@ -98,11 +104,22 @@ internal sealed partial class ScriptedLifter : IDisposable
     {
         if (!Waits(screen))
         {
+            await Lift(screen);
             var answer = screen.Contains(Question, StringComparison.Ordinal) && GoodRepsLeft.TryDequeue(out var told) ? told : "";
             Press([.. answer.Select(digit => $"KP{digit}"), "KPEnter"]);
         }
 
         return await Settled(State(screen));
+    }
+
+    /// <summary>Takes the time that a set takes on the program's clock: the screen answers at once, and nobody lifts that fast.</summary>
+    private async Task Lift(string screen)
+    {
+        if (screen.Contains(" LIFT ", StringComparison.Ordinal))
+        {
+            var begun = Stopwatch.StartNew();
+            await Screen.WaitFor(_ => begun.Elapsed * speed > SetTakes, "the time of a set", Limit);
+        }
     }
 
     /// <summary>Whether only time moves things on: a clock runs down, or a hold has not met its target.</summary>
