@@ -79,6 +79,13 @@ internal sealed partial class ScriptedLifter : IDisposable
         await Screen.WaitFor(screen => !screen.Contains("all of them are", StringComparison.Ordinal), "the first set", Limit);
     }
 
+    /// <summary>Takes the time that a set takes on the program's clock: the screen answers at once, and nobody lifts that fast.</summary>
+    public async Task Lift()
+    {
+        var begun = Stopwatch.StartNew();
+        await Screen.WaitFor(_ => begun.Elapsed * speed > SetTakes, "the time of a set", Limit);
+    }
+
     /// <summary>Does what the screen asks until it asks for something this text is in.</summary>
     public async Task TrainUntil(string text)
     {
@@ -104,22 +111,12 @@ internal sealed partial class ScriptedLifter : IDisposable
     {
         if (!Waits(screen))
         {
-            await Lift(screen);
+            await (screen.Contains(" LIFT ", StringComparison.Ordinal) ? Lift() : Task.CompletedTask);
             var answer = screen.Contains(Question, StringComparison.Ordinal) && GoodRepsLeft.TryDequeue(out var told) ? told : "";
             Press([.. answer.Select(digit => $"KP{digit}"), "KPEnter"]);
         }
 
         return await Settled(State(screen));
-    }
-
-    /// <summary>Takes the time that a set takes on the program's clock: the screen answers at once, and nobody lifts that fast.</summary>
-    private async Task Lift(string screen)
-    {
-        if (screen.Contains(" LIFT ", StringComparison.Ordinal))
-        {
-            var begun = Stopwatch.StartNew();
-            await Screen.WaitFor(_ => begun.Elapsed * speed > SetTakes, "the time of a set", Limit);
-        }
     }
 
     /// <summary>Whether only time moves things on: a clock runs down, or a hold has not met its target.</summary>

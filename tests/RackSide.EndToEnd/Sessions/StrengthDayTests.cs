@@ -121,12 +121,14 @@ public sealed class StrengthDayTests
 
         lifter.Press("KP3");
         await lifter.Sees("ENTER did 3");
+        await lifter.Lift();
         lifter.Press("KPEnter");
         await Settle(lifter, "20 kg x 3");
         lifter.Press("KP.");
         await lifter.Sees("taken back");
         lifter.Press("KP*", "KP+");
         await lifter.Sees("1.25");
+        await lifter.Lift();
         lifter.Press("KPEnter");
         await Settle(lifter, "22.5 kg x 5");
 
