@@ -79,7 +79,10 @@ internal sealed partial class ScriptedLifter : IDisposable
         await Screen.WaitFor(screen => !screen.Contains("all of them are", StringComparison.Ordinal), "the first set", Limit);
     }
 
-    /// <summary>Takes the time that a set takes on the program's clock: the screen answers at once, and nobody lifts that fast.</summary>
+    /// <summary>
+    /// Takes the time that a set takes on the program's clock, or an answer to a question after it: the screen answers at
+    /// once, and a second ENTER that soon would be a bounce.
+    /// </summary>
     public async Task Lift()
     {
         var begun = Stopwatch.StartNew();
@@ -111,7 +114,7 @@ internal sealed partial class ScriptedLifter : IDisposable
     {
         if (!Waits(screen))
         {
-            await (screen.Contains(" LIFT ", StringComparison.Ordinal) ? Lift() : Task.CompletedTask);
+            await (new[] { " LIFT ", Question }.Any(word => screen.Contains(word, StringComparison.Ordinal)) ? Lift() : Task.CompletedTask);
             var answer = screen.Contains(Question, StringComparison.Ordinal) && GoodRepsLeft.TryDequeue(out var told) ? told : "";
             Press([.. answer.Select(digit => $"KP{digit}"), "KPEnter"]);
         }
