@@ -34,8 +34,7 @@ internal sealed class Absences(Gym gym, Lifter lifter)
     }
 
     /// <summary>Takes days away back, as if they had never been told.</summary>
-    public void TakeBack(AwayTold away) =>
-        gym.Logbook.Tell(lifter.Key, new FactStruck(gym.Logbook.NextId(), gym.Clock.GetCurrentInstant(), away.Id));
+    public void TakeBack(AwayTold away) => gym.TakeBack(lifter, away);
 
     /// <summary>The lifter is back: every absence that holds today ends yesterday, and is taken back where it began today.</summary>
     /// <returns>Those that were ended.</returns>

@@ -133,6 +133,15 @@ internal sealed class Gym : IDisposable
                 ?? throw new Refusal(ExitCode.Usage, $"--lifter: nobody here is called \"{name}\"; here train: {string.Join(", ", lifters.Select(l => l.Name))}");
     }
 
+    /// <summary>The same, for what only somebody who joined can do.</summary>
+    /// <exception cref="Refusal">Nobody of that name trains here, or nobody has joined.</exception>
+    public Lifter Joined(string? name) =>
+        Lifter(name) ?? throw new Refusal(ExitCode.Usage, "nobody has joined yet; start rackside to set up");
+
+    /// <summary>Takes back what was told outside a session.</summary>
+    public void TakeBack(Lifter lifter, Fact told) =>
+        Logbook.Tell(lifter.Key, new FactStruck(Logbook.NextId(), Clock.GetCurrentInstant(), told.Id));
+
     /// <summary>What a lifter has done.</summary>
     public TrainingHistory History(Lifter lifter) => new(Logbook.Sessions(lifter.Key), Logbook.Told(lifter.Key));
 

@@ -17,7 +17,7 @@ public sealed record AwayTexts(
 /// who is away today can say that they are back. It ends with the choice made.
 /// </summary>
 /// <param name="texts">What it shows.</param>
-public sealed class AwayConversation(AwayTexts texts) : IConversation
+public sealed class AwayConversation(AwayTexts texts) : StillConversation
 {
     private const string Title = "DAYS AWAY";
     private static readonly AwayFor[] Reasons = [AwayFor.Holiday, AwayFor.Illness, AwayFor.Other];
@@ -28,8 +28,6 @@ public sealed class AwayConversation(AwayTexts texts) : IConversation
     private string typed = "";
     private LocalDate from;
     private LocalDate? until;
-    private int? stopSigns;
-    private Notice notice;
 
     private enum Asking
     {
@@ -40,28 +38,16 @@ public sealed class AwayConversation(AwayTexts texts) : IConversation
     }
 
     /// <inheritdoc/>
-    public Action? Wake { get; set; }
-
-    /// <inheritdoc/>
-    public bool Ended => Choice is not null;
+    public override bool Ended => Choice is not null;
 
     /// <summary>What was said; null until something is.</summary>
     public AwayChoice? Choice { get; private set; }
 
     /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => stopSigns is { } movedOn
-        ? StopSignsPage.Draw(size, movedOn)
-        : (View() with { Said = notice.At(now) }).Draw(size);
+    protected override Page Draw(PageSize size, string? said) => (View() with { Said = said }).Draw(size);
 
     /// <inheritdoc/>
-    public Bell Press(KeyPress key, Instant now)
-    {
-        notice = Notice.Say(OnStopSigns(key) ? null : asking is Asking.From or Asking.Until ? OnEntry(key) : OnList(key), now);
-        return Bell.None;
-    }
-
-    /// <summary>Nothing passes with time here but a sentence, and that goes by itself.</summary>
-    public Bell Tick(Instant now) => Bell.None;
+    protected override string? Answer(KeyPress key) => asking is Asking.From or Asking.Until ? OnEntry(key) : OnList(key);
 
     private BodyPage View() => asking switch
     {
@@ -99,13 +85,6 @@ public sealed class AwayConversation(AwayTexts texts) : IConversation
 
     // A date without a year is the one nearest to the first day away, or to today.
     private LocalDate Near => asking == Asking.Until && from > texts.Today ? from : texts.Today;
-
-    private bool OnStopSigns(KeyPress key)
-    {
-        var open = stopSigns;
-        stopSigns = open is { } movedOn ? StopSignsPage.Press(key, movedOn) : key.IsStopSigns() ? 0 : null;
-        return open is not null || stopSigns is not null;
-    }
 
     private string? OnList(KeyPress key)
     {

@@ -5,54 +5,24 @@ namespace RackSide.Pages.Calendars;
 
 /// <summary>The next weeks, a day of which is looked at: + and - go by days, any digit, Enter and / leave.</summary>
 /// <param name="calendar">The weeks.</param>
-public sealed class CalendarConversation(TrainingCalendar calendar) : IConversation
+public sealed class CalendarConversation(TrainingCalendar calendar) : StillConversation
 {
     private int chosen = calendar.Weeks.SelectMany(week => week).ToList().FindIndex(day => day.Date == calendar.Today);
-    private int? stopSigns;
-    private Notice notice;
+    private bool left;
 
     /// <inheritdoc/>
-    public Action? Wake { get; set; }
+    public override bool Ended => left;
 
     /// <inheritdoc/>
-    public bool Ended { get; private set; }
+    protected override Page Draw(PageSize size, string? said) => CalendarPage.Draw(size, calendar, chosen, said);
 
     /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => stopSigns is { } movedOn
-        ? StopSignsPage.Draw(size, movedOn)
-        : CalendarPage.Draw(size, calendar, chosen, notice.At(now));
-
-    /// <inheritdoc/>
-    public Bell Press(KeyPress key, Instant now)
+    protected override string? Answer(KeyPress key)
     {
-        if (stopSigns is { } movedOn)
-        {
-            stopSigns = StopSignsPage.Press(key, movedOn);
-            return Bell.None;
-        }
-
         var step = key.Code is KeyCode.Up ? -7 : key.Code is KeyCode.Down ? 7
             : key.IsMore() || key.Code is KeyCode.Right ? 1 : key.IsFewer() || key.Code is KeyCode.Left ? -1 : 0;
-        if (step != 0)
-        {
-            chosen = Math.Clamp(chosen + step, 0, (7 * calendar.Weeks.Count) - 1);
-        }
-        else if (key.IsStopSigns())
-        {
-            stopSigns = 0;
-        }
-        else if (key.IsAccept() || KeyTable.VerbOf(key) is Verb.Menu or Verb.Back or Verb.Leave)
-        {
-            Ended = true;
-        }
-        else
-        {
-            notice = Notice.Say(Notice.DeadKey, now);
-        }
-
-        return Bell.None;
+        chosen = Math.Clamp(chosen + step, 0, (7 * calendar.Weeks.Count) - 1);
+        left = step == 0 && (key.IsAccept() || KeyTable.VerbOf(key) is Verb.Menu or Verb.Back or Verb.Leave);
+        return step == 0 && !left ? Notice.DeadKey : null;
     }
-
-    /// <summary>Nothing passes with time here but a sentence, and that goes by itself.</summary>
-    public Bell Tick(Instant now) => Bell.None;
 }

@@ -7,60 +7,39 @@ namespace RackSide.Pages.Calendars;
 /// <param name="shown">The date the clock shows.</param>
 /// <param name="last">The date of the newest entry; null where there is none.</param>
 /// <param name="behind">Whether the clock is behind it; else far ahead.</param>
-public sealed class ClockConversation(LocalDate shown, LocalDate? last, bool behind) : IConversation
+public sealed class ClockConversation(LocalDate shown, LocalDate? last, bool behind) : StillConversation
 {
     private string typed = "";
     private LocalDate? doubted;
-    private int? stopSigns;
-    private Notice notice;
+    private bool left;
 
     /// <summary>The date as typed; null until one is, and where the lifter left.</summary>
     public LocalDate? Today { get; private set; }
 
     /// <inheritdoc/>
-    public Action? Wake { get; set; }
+    public override bool Ended => left || Today is not null;
 
     /// <inheritdoc/>
-    public bool Ended { get; private set; }
-
-    /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => stopSigns is { } movedOn
-        ? StopSignsPage.Draw(size, movedOn)
-        : new EntryPage("WHAT IS THE DATE?", Question(), typed, DateEntry.Room)
-        {
-            Unit = DateTyping.Shown(typed, Near),
-            Below = $"Day.month.year, such as {Near.Day}.{Near.Month}.{Near.Year}.",
-            Hints = [new("ENTER", "so it is"), new("0-9 .", "type"), new("/", "leave"), new("!", "stop signs")],
-            Said = notice.At(now),
-        }.Draw(size);
-
-    /// <inheritdoc/>
-    public Bell Press(KeyPress key, Instant now)
+    protected override Page Draw(PageSize size, string? said) => new EntryPage("WHAT IS THE DATE?", Question(), typed, DateEntry.Room)
     {
-        if (stopSigns is { } movedOn)
+        Unit = DateTyping.Shown(typed, Near),
+        Below = $"Day.month.year, such as {Near.Day}.{Near.Month}.{Near.Year}.",
+        Hints = [new("ENTER", "so it is"), new("0-9 .", "type"), new("/", "leave"), new("!", "stop signs")],
+        Said = said,
+    }.Draw(size);
+
+    /// <inheritdoc/>
+    protected override string? Answer(KeyPress key)
+    {
+        if (key.IsBack() || key.IsAccept())
         {
-            stopSigns = StopSignsPage.Press(key, movedOn);
-            return Bell.None;
+            return key.IsBack() ? Leave() : Enter();
         }
 
-        string? said = null;
-        switch (key)
-        {
-            case var _ when key.IsStopSigns(): stopSigns = 0; break;
-            case var _ when key.IsBack(): Ended = true; break;
-            case var _ when key.IsAccept(): said = Enter(); break;
-            default:
-                var next = DateTyping.After(typed, key);
-                (typed, doubted, said) = (next ?? typed, null, next is null ? Notice.DeadKey : null);
-                break;
-        }
-
-        notice = Notice.Say(said, now);
-        return Bell.None;
+        var next = DateTyping.After(typed, key);
+        (typed, doubted) = (next ?? typed, null);
+        return next is null ? Notice.DeadKey : null;
     }
-
-    /// <summary>Nothing passes with time here but a sentence, and that goes by itself.</summary>
-    public Bell Tick(Instant now) => Bell.None;
 
     // A date without a year is looked for near the newest entry, for the clock's own year may be the one that is wrong.
     private LocalDate Near => last ?? shown;
@@ -82,7 +61,13 @@ public sealed class ClockConversation(LocalDate shown, LocalDate? last, bool beh
             return $"That is before the last entry, of {last.Value.Short()}. ENTER again if that entry is the wrong one.";
         }
 
-        (Today, Ended) = (date, true);
+        Today = date;
+        return null;
+    }
+
+    private string? Leave()
+    {
+        left = true;
         return null;
     }
 }

@@ -24,7 +24,7 @@ public enum MoreChoice
 /// <summary>A short list behind today's plan.</summary>
 /// <param name="title">The day.</param>
 /// <param name="trimmed">Whether the plan was made shorter already, so that the whole one can be had back.</param>
-public sealed class MoreConversation(string title, bool trimmed) : IConversation
+public sealed class MoreConversation(string title, bool trimmed) : StillConversation
 {
     private readonly (string Text, MoreChoice Choice)[] lines =
     [
@@ -36,46 +36,28 @@ public sealed class MoreConversation(string title, bool trimmed) : IConversation
     ];
 
     private int chosen;
-    private int? stopSigns;
-    private Notice notice;
 
     /// <summary>What was chosen; null until something is.</summary>
     public MoreChoice? Choice { get; private set; }
 
     /// <inheritdoc/>
-    public Action? Wake { get; set; }
+    public override bool Ended => Choice is not null;
 
     /// <inheritdoc/>
-    public bool Ended => Choice is not null;
-
-    /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => stopSigns is { } movedOn
-        ? StopSignsPage.Draw(size, movedOn)
-        : new ListPage(title, [.. lines.Select(l => new ListLine(l.Text))], chosen)
-        {
-            Hints = [new("ENTER", "choose"), new($"1-{lines.Length}", "at once"), new("+ -", "up, down"), new("/", "back"), new("!", "stop signs")],
-            Said = notice.At(now),
-        }.Draw(size);
-
-    /// <inheritdoc/>
-    public Bell Press(KeyPress key, Instant now)
+    protected override Page Draw(PageSize size, string? said) => new ListPage(title, [.. lines.Select(l => new ListLine(l.Text))], chosen)
     {
-        if (stopSigns is { } movedOn)
-        {
-            stopSigns = StopSignsPage.Press(key, movedOn);
-            return Bell.None;
-        }
+        Hints = [new("ENTER", "choose"), new($"1-{lines.Length}", "at once"), new("+ -", "up, down"), new("/", "back"), new("!", "stop signs")],
+        Said = said,
+    }.Draw(size);
 
+    /// <inheritdoc/>
+    protected override string? Answer(KeyPress key)
+    {
         var line = key.IsAccept() ? chosen : ListPage.Move(key, chosen, lines.Length);
         chosen = line ?? chosen;
-        stopSigns = key.IsStopSigns() ? 0 : null;
         Choice = key.IsBack() ? MoreChoice.Back
             : key.IsAccept() || (line is not null && key.Digit() is not null) ? lines[chosen].Choice
             : null;
-        notice = line is null && Choice is null && stopSigns is null ? Notice.Say(Notice.DeadKey, now) : default;
-        return Bell.None;
+        return line is null && Choice is null ? Notice.DeadKey : null;
     }
-
-    /// <summary>Nothing passes with time here but a sentence, and that goes by itself.</summary>
-    public Bell Tick(Instant now) => Bell.None;
 }

@@ -1,4 +1,3 @@
-using NodaTime;
 using RackSide.Training.Exercises;
 using RackSide.Training.Measures;
 using RackSide.Training.Planning;
@@ -8,14 +7,13 @@ namespace RackSide.Pages.Rack;
 /// <summary>A set the lifter knows from elsewhere, told before the first session of an exercise: its load, then its reps.</summary>
 /// <param name="exercise">The exercise.</param>
 /// <param name="unit">The unit loads are told in here.</param>
-public sealed class KnownSetConversation(Exercise exercise, MassUnit unit) : IConversation
+public sealed class KnownSetConversation(Exercise exercise, MassUnit unit) : StillConversation
 {
     private const string NothingTyped = "Nothing is typed yet; / goes back.", NoNumber = "That is no number; write one such as 62.5.";
 
     private Mass? load;
     private string typed = "";
-    private int? stopSigns;
-    private Notice notice;
+    private bool ended;
 
     /// <summary>The exercise.</summary>
     public Exercise Exercise => exercise;
@@ -24,32 +22,20 @@ public sealed class KnownSetConversation(Exercise exercise, MassUnit unit) : ICo
     public (Mass Load, int Reps)? Told { get; private set; }
 
     /// <inheritdoc/>
-    public Action? Wake { get; set; }
+    public override bool Ended => ended;
 
     /// <inheritdoc/>
-    public bool Ended { get; private set; }
-
-    /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => stopSigns is { } movedOn
-        ? StopSignsPage.Draw(size, movedOn)
-        : new EntryPage("A SET YOU KNOW", Question, typed, EntryPage.NumberRoom)
-        {
-            Place = size.Compact ? exercise.ShortName.ToLowerInvariant() : exercise.Name,
-            Unit = load is null ? unit.Symbol() : "reps",
-            Below = "From the last weeks only, with every rep honest. You begin below it, with reps to spare; nobody should lift to the limit to find out.",
-            Said = notice.At(now),
-            Hints = [new("ENTER", load is null ? "go on" : "keep it"), new("0-9 .", "type"), new("/", load is null ? "back, nothing kept" : "back to the load", "back"), new("!", "stop signs")],
-        }.Draw(size);
-
-    /// <inheritdoc/>
-    public Bell Press(KeyPress key, Instant now)
+    protected override Page Draw(PageSize size, string? said) => new EntryPage("A SET YOU KNOW", Question, typed, EntryPage.NumberRoom)
     {
-        notice = Notice.Say(OnStopSigns(key) ? null : key.IsAccept() ? Accept() : key.IsBack() ? Back() : Type(key), now);
-        return Bell.None;
-    }
+        Place = size.Compact ? exercise.ShortName.ToLowerInvariant() : exercise.Name,
+        Unit = load is null ? unit.Symbol() : "reps",
+        Below = "From the last weeks only, with every rep honest. You begin below it, with reps to spare; nobody should lift to the limit to find out.",
+        Said = said,
+        Hints = [new("ENTER", load is null ? "go on" : "keep it"), new("0-9 .", "type"), new("/", load is null ? "back, nothing kept" : "back to the load", "back"), new("!", "stop signs")],
+    }.Draw(size);
 
-    /// <summary>Nothing passes with time here but a sentence, and that goes by itself.</summary>
-    public Bell Tick(Instant now) => Bell.None;
+    /// <inheritdoc/>
+    protected override string? Answer(KeyPress key) => key.IsAccept() ? Accept() : key.IsBack() ? Back() : Type(key);
 
     private string Question => load is { } mass
         ? $"{mass} for how many reps?"
@@ -77,13 +63,13 @@ public sealed class KnownSetConversation(Exercise exercise, MassUnit unit) : ICo
             return refusal;
         }
 
-        (Told, Ended) = ((mass, (int)reps), true);
+        (Told, ended) = ((mass, (int)reps), true);
         return null;
     }
 
     private string? Back()
     {
-        Ended = load is null;
+        ended = load is null;
         (typed, load) = (load?.Number ?? "", null);
         return null;
     }
@@ -93,12 +79,5 @@ public sealed class KnownSetConversation(Exercise exercise, MassUnit unit) : ICo
         var next = EntryPage.TypeNumber(typed, key);
         typed = next ?? typed;
         return next is null ? Notice.DeadKey : null;
-    }
-
-    private bool OnStopSigns(KeyPress key)
-    {
-        var open = stopSigns;
-        stopSigns = open is { } movedOn ? StopSignsPage.Press(key, movedOn) : key.IsStopSigns() ? 0 : null;
-        return open is not null || stopSigns is not null;
     }
 }

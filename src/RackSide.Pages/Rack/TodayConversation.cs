@@ -20,7 +20,7 @@ public sealed record TodayTexts(
 /// <param name="texts">What is shown.</param>
 /// <param name="catalogue">Names the exercises.</param>
 /// <param name="lookedAt">The slot looked at first, from 0.</param>
-public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int lookedAt = 0) : IConversation
+public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int lookedAt = 0) : StillConversation
 {
     // Five hints in 30 columns would push the last ones off the page.
     private const int NarrowColumns = 45;
@@ -28,8 +28,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
     private const string GoesOnByItself = "Only a load that is lifted for the first time can be begun from a set you know.";
 
     private int chosen = lookedAt;
-    private int? stopSigns;
-    private Notice notice;
+    private bool left;
 
     /// <summary>Whether ENTER was pressed.</summary>
     public bool Begun { get; private set; }
@@ -41,63 +40,47 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
     public int? KnowsASet { get; private set; }
 
     /// <inheritdoc/>
-    public Action? Wake { get; set; }
+    public override bool Ended => left;
 
     /// <inheritdoc/>
-    public bool Ended { get; private set; }
-
-    /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now)
+    protected override Page Draw(PageSize size, string? said)
     {
-        if (stopSigns is { } movedOn)
-        {
-            return StopSignsPage.Draw(size, movedOn);
-        }
-
         var canvas = new Canvas(size);
         var minutes = (int)Math.Round(texts.Estimate.TotalMinutes);
         Frame.Header(canvas, texts.Title, $"about {minutes} min");
         var row = DrawSlots(canvas, Frame.Top(size));
-        DrawNotes(canvas, row, notice.At(now));
+        DrawNotes(canvas, row, said);
         KeyHint[] hints = [new("ENTER", "begin"), new("+ -", "look at each"), new("/", "leave"), new("!", "stop signs"), new("*", "less time, calendar", "more"), .. CanBeTold ? [new(KeyTable.Pad(Verb.Point), "a set you know", "known set")] : Array.Empty<KeyHint>()];
         Frame.Keys(canvas, [.. hints.Take(size.Columns < NarrowColumns ? 4 : hints.Length)]);
         return canvas.Done();
     }
 
     /// <inheritdoc/>
-    public Bell Press(KeyPress key, Instant now)
+    protected override string? Answer(KeyPress key)
     {
-        if (stopSigns is { } movedOn)
-        {
-            stopSigns = StopSignsPage.Press(key, movedOn);
-            return Bell.None;
-        }
-
         switch (KeyTable.VerbOf(key))
         {
-            case Verb.Accept: Begun = Ended = true; break;
-            case Verb.Menu or Verb.Leave: Ended = true; break;
-            case Verb.Other: More = Ended = true; break;
-            case Verb.Point when CanBeTold: (KnowsASet, Ended) = (chosen, true); break;
-            case Verb.Point: notice = Notice.Say(GoesOnByItself, now); break;
-            case Verb.More when key.Code != KeyCode.Up: Choose(chosen + 1); break;
-            case Verb.Fewer when key.Code == KeyCode.Down: Choose(chosen + 1); break;
-            case Verb.More or Verb.Fewer: Choose(chosen - 1); break;
-            case Verb.Digit when key.Character is >= '1' and <= '9': Choose(key.Character - '1'); break;
-            case Verb.StopSigns: stopSigns = 0; break;
-            default: notice = Notice.Say(Notice.DeadKey, now); break;
+            case Verb.Accept: Begun = left = true; return null;
+            case Verb.Menu or Verb.Leave: left = true; return null;
+            case Verb.Other: More = left = true; return null;
+            case Verb.Point when CanBeTold: (KnowsASet, left) = (chosen, true); return null;
+            case Verb.Point: return GoesOnByItself;
+            case Verb.More when key.Code != KeyCode.Up: return Choose(chosen + 1);
+            case Verb.Fewer when key.Code == KeyCode.Down: return Choose(chosen + 1);
+            case Verb.More or Verb.Fewer: return Choose(chosen - 1);
+            case Verb.Digit when key.Character is >= '1' and <= '9': return Choose(key.Character - '1');
+            default: return Notice.DeadKey;
         }
-
-        return Bell.None;
     }
-
-    /// <summary>Nothing passes with time here but a sentence, and that goes by itself.</summary>
-    public Bell Tick(Instant now) => Bell.None;
 
     private bool CanBeTold => texts.Prescriptions.ElementAtOrDefault(chosen) is { Why.Code: Reasons.FirstTime or Reasons.KnownSet } asked
         && KnownSets.CanBeTold(catalogue[asked.Exercise]);
 
-    private void Choose(int index) => chosen = Math.Clamp(index, 0, texts.Prescriptions.Count - 1);
+    private string? Choose(int index)
+    {
+        chosen = Math.Clamp(index, 0, texts.Prescriptions.Count - 1);
+        return null;
+    }
 
     /// <summary>Two lines a slot where they fit; else one, and the why-line of the one looked at below.</summary>
     private int DrawSlots(Canvas canvas, int row)

@@ -1,4 +1,3 @@
-using NodaTime;
 using RackSide.Training.Body;
 using RackSide.Training.Measures;
 
@@ -9,7 +8,7 @@ namespace RackSide.Pages.RestDays;
 /// with the choice made; whoever acts on it may open it again with what was done.
 /// </summary>
 /// <param name="texts">What the page says.</param>
-public sealed class RestDayConversation(RestDayTexts texts) : IConversation
+public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
 {
     private const string NothingTyped = "Nothing is typed yet; / goes back.";
 
@@ -25,39 +24,18 @@ public sealed class RestDayConversation(RestDayTexts texts) : IConversation
 
     private int chosen = Lines.Length - 1;
     private string? typed;
-    private int? stopSigns;
-    private Notice notice;
 
     /// <inheritdoc/>
-    public Action? Wake { get; set; }
-
-    /// <inheritdoc/>
-    public bool Ended => Choice is not null;
+    public override bool Ended => Choice is not null;
 
     /// <summary>What was asked for; null until something is.</summary>
     public RestDayChoice? Choice { get; private set; }
 
     /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => stopSigns is { } movedOn
-        ? StopSignsPage.Draw(size, movedOn)
-        : ((typed is null ? Options() : Entry(typed)) with { Said = notice.At(now) }).Draw(size);
+    protected override Page Draw(PageSize size, string? said) => ((typed is null ? Options() : Entry(typed)) with { Said = said }).Draw(size);
 
     /// <inheritdoc/>
-    public Bell Press(KeyPress key, Instant now)
-    {
-        notice = Notice.Say(OnStopSigns(key) ? null : typed is null ? OnOptions(key) : OnEntry(typed, key), now);
-        return Bell.None;
-    }
-
-    /// <summary>Nothing passes with time here but a sentence, and that goes by itself.</summary>
-    public Bell Tick(Instant now) => Bell.None;
-
-    private bool OnStopSigns(KeyPress key)
-    {
-        var open = stopSigns;
-        stopSigns = open is { } movedOn ? StopSignsPage.Press(key, movedOn) : key.IsStopSigns() ? 0 : null;
-        return open is not null || stopSigns is not null;
-    }
+    protected override string? Answer(KeyPress key) => typed is null ? OnOptions(key) : OnEntry(typed, key);
 
     private string? OnOptions(KeyPress key)
     {

@@ -21,7 +21,7 @@ public static class MuscleLines
     }
 
     private static string Balance(PushPull balance) => FormattableString.Invariant(
-        $"push {balance.Push}, pull {balance.Pull}; for size about {MuscleSets.AboutEnough} a muscle are advised");
+        $"push {balance.Push}, pull {balance.Pull}; for size about {MuscleSets.AboutEnough} a muscle");
 
     private static IReadOnlyList<string> Wrapped(string text, int width)
     {

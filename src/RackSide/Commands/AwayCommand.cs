@@ -62,8 +62,8 @@ internal sealed class AwayCommand : PrintingCommand
 
     private static IEnumerable<string> Tell(Absences absences, Gym gym, string[] typed, AwayFor why)
     {
-        var from = Date(typed[0], gym.Today);
-        var until = typed.Length > 1 ? Date(typed[1], from > gym.Today ? from : gym.Today) : (LocalDate?)null;
+        var from = TypedDate.Read(typed[0], gym.Today);
+        var until = typed.Length > 1 ? TypedDate.Read(typed[1], from > gym.Today ? from : gym.Today) : (LocalDate?)null;
         return absences.Refusal(from, until) is { } refusal
             ? throw new Refusal(ExitCode.Usage, refusal.TrimEnd('.'))
             : [$"written: away {AwayText.Of(absences.Tell(from, until, why))}"];
@@ -75,7 +75,7 @@ internal sealed class AwayCommand : PrintingCommand
 
     private static IEnumerable<string> TakeBack(Absences absences, Gym gym, string begun)
     {
-        var from = Date(begun, gym.Today);
+        var from = TypedDate.Read(begun, gym.Today);
         var away = absences.Recent.LastOrDefault(a => a.From == from)
             ?? throw new Refusal(ExitCode.Usage, $"--take-back: no days away begin on {from.Shown()}; rackside away lists them");
         absences.TakeBack(away);
@@ -93,9 +93,6 @@ internal sealed class AwayCommand : PrintingCommand
             .. PlainText.Wrap($"next: {(due.Day is { } day ? $"today, {day.Name}" : $"{due.Next.Short()}, {due.NextDay.Name}")}"),
         ];
     }
-
-    private static LocalDate Date(string text, LocalDate today) =>
-        DateEntry.Read(text, today) ?? throw new Refusal(ExitCode.Usage, DateEntry.Refusal(text).TrimEnd('.'));
 
     private static AwayFor Why(string? word) => word switch
     {

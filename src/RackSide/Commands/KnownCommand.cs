@@ -36,11 +36,7 @@ internal sealed class KnownCommand : Command
     private int Run(ParseResult parsed)
     {
         using var gym = root.Open(parsed, begin: false);
-        if (gym.Lifter(parsed.GetValue(root.Who)) is not { } lifter)
-        {
-            throw new Refusal(ExitCode.Usage, "nobody has joined yet; start rackside to set up");
-        }
-
+        var lifter = gym.Joined(parsed.GetValue(root.Who));
         var words = parsed.GetValue(set)!;
         around.Out.Print(PlainText.Wrap(parsed.GetValue(takeBack) ? TakeBack(gym, lifter, words) : Tell(gym, lifter, words)));
         return ExitCode.Ok;
@@ -66,7 +62,7 @@ internal sealed class KnownCommand : Command
         var exercise = Meant(gym, lifter, string.Join(' ', words));
         var known = gym.History(lifter).Told.OfType<SetKnown>().LastOrDefault(k => k.Exercise == exercise.Id)
             ?? throw new Refusal(ExitCode.Usage, $"{exercise.Name}: no set was told, so there is nothing to take back");
-        gym.Logbook.Tell(lifter.Key, new FactStruck(gym.Logbook.NextId(), gym.Clock.GetCurrentInstant(), known.Id));
+        gym.TakeBack(lifter, known);
         return $"taken back: {exercise.Name}, {known.Load} x {known.Reps}, told on {known.On.Short()}";
     }
 

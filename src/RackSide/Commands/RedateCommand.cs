@@ -46,7 +46,7 @@ internal sealed class RedateCommand : PrintingCommand
     private static string Mend(Gym gym, Lifter lifter, string which, string when)
     {
         var session = Find(gym, lifter, which);
-        var date = Date(when, gym.Today);
+        var date = TypedDate.Read(when, gym.Today);
         if (date > gym.Today)
         {
             throw new Refusal(ExitCode.Usage, $"{date.Shown()} is yet to come; a session has a date that has been");
@@ -70,7 +70,7 @@ internal sealed class RedateCommand : PrintingCommand
             return numbered;
         }
 
-        var date = Date(which, gym.Today);
+        var date = TypedDate.Read(which, gym.Today);
         return sessions.LastOrDefault(s => s.Date == date)
             ?? throw new Refusal(ExitCode.Usage, $"no session is of {date.Shown()}; rackside redate lists the last ones");
     }
@@ -81,7 +81,4 @@ internal sealed class RedateCommand : PrintingCommand
         .. sessions.Count == 0 ? ["no session yet"] : sessions.Select(s =>
             $"{s.Head.Id,-12} {s.Date.Shown()}  {s.Head.DayName}{(s.Date == s.Head.Date ? "" : $"  (dated {s.Head.Date.Shown()} at first)")}"),
     ];
-
-    private static LocalDate Date(string text, LocalDate today) =>
-        DateEntry.Read(text, today) ?? throw new Refusal(ExitCode.Usage, DateEntry.Refusal(text).TrimEnd('.'));
 }

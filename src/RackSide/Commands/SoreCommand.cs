@@ -36,11 +36,7 @@ internal sealed class SoreCommand : Command
     private int Run(ParseResult parsed)
     {
         using var gym = root.Open(parsed, begin: false);
-        if (gym.Lifter(parsed.GetValue(root.Who)) is not { } lifter)
-        {
-            throw new Refusal(ExitCode.Usage, "nobody has joined yet; start rackside to set up");
-        }
-
+        var lifter = gym.Joined(parsed.GetValue(root.Who));
         var meant = Meant(string.Join(' ', parsed.GetValue(motion)!), gym, lifter);
         around.Out.Print(PlainText.Wrap(parsed.GetValue(takeBack) ? TakeBack(gym, lifter, meant) : Tell(gym, lifter, meant)));
         return ExitCode.Ok;
@@ -56,7 +52,7 @@ internal sealed class SoreCommand : Command
     {
         var told = gym.History(lifter).Told.OfType<SoreTold>().LastOrDefault(s => s.Motion == motion)
             ?? throw new Refusal(ExitCode.Usage, $"{motion.Name()} was not told sore, so there is nothing to take back");
-        gym.Logbook.Tell(lifter.Key, new FactStruck(gym.Logbook.NextId(), gym.Clock.GetCurrentInstant(), told.Id));
+        gym.TakeBack(lifter, told);
         return $"taken back: {motion.Name()} told sore on {told.On.Short()}";
     }
 
