@@ -52,6 +52,11 @@ internal static class ScreenCommand
                 break;
         }
 
+        if (outcome.End is ScreenEnd.Interrupted or ScreenEnd.Terminated)
+        {
+            around.Error.WriteLine($"rackside: {Stopped(outcome.End, gym, visit)}");
+        }
+
         foreach (var told in new[] { gym.Report, gym.Trouble }.OfType<string>())
         {
             around.Error.WriteLine($"rackside: {told}");
@@ -70,11 +75,19 @@ internal static class ScreenCommand
     {
         if (visit.Lifter is { } lifter)
         {
-            foreach (var line in gym.Week(lifter, null, gym.Today).Lines)
+            foreach (var line in gym.Week(lifter, null, gym.Today).Few)
             {
                 around.Out.WriteLine(line);
             }
         }
+    }
+
+    private static string Stopped(ScreenEnd end, Gym gym, RackVisit visit)
+    {
+        var by = end is ScreenEnd.Interrupted ? "stopped by Ctrl+C" : "asked to stop by the system";
+        return visit.Lifter is { } lifter && gym.Logbook.Open(lifter.Key) is not null
+            ? $"{by}; the session stays open, start again to go on at the same set"
+            : $"{by}; nothing was open";
     }
 
     private static string Sorry(Exception? fault) =>
