@@ -28,6 +28,8 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new AwayCommand(this, around));
         Subcommands.Add(new HistoryCommand(this, around));
         Subcommands.Add(new ForecastCommand(this, around));
+        Subcommands.Add(new ReportCommand(this, around));
+        Subcommands.Add(new EnterCommand(this, around));
         Subcommands.Add(new RedateCommand(this, around));
         Subcommands.Add(new PlatesCommand(this, around));
         Subcommands.Add(new KnownCommand(this, around));

@@ -31,7 +31,7 @@ internal sealed class SummaryCommand : PrintingCommand
         {
             return Outside(other, gym, history) is { } note
                 ? Print(parsed, [note], () => NoWeekJson.Of(lifter, other, note), JsonOutput.Shapes.NoWeekJson)
-                : Print(parsed, lifter, AsOf(other, gym, lifter, history));
+                : Print(parsed, lifter, PastWeek.Of(gym, lifter, other).Summary);
         }
 
         return Print(parsed, lifter, gym.Week(lifter, null, gym.Today));
@@ -39,14 +39,6 @@ internal sealed class SummaryCommand : PrintingCommand
 
     private int Print(ParseResult parsed, Lifter lifter, WeekSummary summary) =>
         Print(parsed, summary.Lines, () => SummaryJson.Of(lifter, summary), JsonOutput.Shapes.SummaryJson);
-
-    /// <summary>A past week as it stood on its Sunday, so that what came later does not change it.</summary>
-    private static WeekSummary AsOf(IsoWeek week, Gym gym, Lifter lifter, TrainingHistory history)
-    {
-        var until = new TrainingHistory([.. history.Sessions.Where(s => s.Date <= week.Sunday)], history.ToldOutside);
-        var weighIns = gym.Logbook.WeighIns(lifter.Key).Where(w => w.Date <= week.Sunday).ToList();
-        return WeekSummary.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, until, weighIns, week.Sunday);
-    }
 
     private static string? Outside(IsoWeek week, Gym gym, TrainingHistory history) =>
         week.Monday > gym.Today ? $"{WeekEntry.Text(week)} has not begun yet: it begins on {week.Monday.Short()} {week.Monday.Year}."
