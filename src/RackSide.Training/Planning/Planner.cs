@@ -6,6 +6,7 @@ using RackSide.Training.Loading;
 using RackSide.Training.Plans;
 using RackSide.Training.Progression;
 using RackSide.Training.Schedule;
+using RackSide.Training.Skills;
 
 namespace RackSide.Training.Planning;
 
@@ -79,8 +80,7 @@ public static class Planner
     public static IReadOnlyList<Prescription> Prescriptions(
         TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date)
     {
-        var filled = day.Slots.Select(slot => (Slot: slot, Exercise: Fill(slot, catalogue, kit, lifter))).Where(f => f.Exercise is not null)
-            .Select(f => (f.Slot, Exercise: f.Exercise!)).ToList();
+        var filled = day.Slots.Select(slot => Filling.Of(slot, catalogue, kit, lifter, history, date)).OfType<Filling>().ToList();
         var ordinary = InOrder(filled, kit, history, date);
         return LightWeeks.Why(day, ordinary, history, date) is { } light ? InOrder(filled, kit, history, date, light) : ordinary;
     }
@@ -89,9 +89,14 @@ public static class Planner
     /// The exercise that fills a slot: the first it lists that the kit allows, or else the first of its motion that is told
     /// alike, in reps or in seconds. Head-down work is passed over for a lifter who is to avoid it.
     /// </summary>
+    /// <param name="slot">The slot.</param>
+    /// <param name="catalogue">All exercises.</param>
+    /// <param name="kit">What the gym owns.</param>
+    /// <param name="lifter">Who trains.</param>
+    /// <param name="history">All the lifter's sessions, for what must have been held before; null for none.</param>
     /// <returns>The exercise, or null where nothing in this kit can fill the slot.</returns>
-    public static Exercise? Fill(Slot slot, Catalogue catalogue, GymKit kit, Lifter lifter) =>
-        Fitting.For(slot, catalogue, kit, lifter).FirstOrDefault();
+    public static Exercise? Fill(Slot slot, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory? history = null) =>
+        Fitting.For(slot, catalogue, kit, lifter, history ?? TrainingHistory.Empty).FirstOrDefault();
 
     /// <summary>Up to nine other exercises that can fill the slot: those it lists first, then others of its motion.</summary>
     /// <param name="slot">The slot.</param>
@@ -99,9 +104,10 @@ public static class Planner
     /// <param name="catalogue">All exercises.</param>
     /// <param name="kit">What the gym owns.</param>
     /// <param name="lifter">Who trains.</param>
+    /// <param name="history">All the lifter's sessions, for what must have been held before; null for none.</param>
     public static IReadOnlyList<Exercise> Others(
-        Slot slot, Exercise current, Catalogue catalogue, GymKit kit, Lifter lifter) =>
-        [.. Fitting.For(slot, catalogue, kit, lifter).Where(e => e.Id != current.Id).Take(MostOthers)];
+        Slot slot, Exercise current, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory? history = null) =>
+        [.. Fitting.For(slot, catalogue, kit, lifter, history ?? TrainingHistory.Empty).Where(e => e.Id != current.Id).Take(MostOthers)];
 
     /// <summary>What a slot asks for with this exercise on a date; a swap in mid-session asks here too.</summary>
     /// <param name="slot">The slot.</param>
@@ -120,15 +126,22 @@ public static class Planner
         string? light = null,
         BarStack? onBar = null)
     {
+        return slot.Ladder?.RungOf(exercise.Id) is null
+            ? Prescribed(slot, exercise, Decide(slot, exercise, kit, history, date, light), kit, onBar)
+            : Prescribed(slot, exercise, Climbing.AsOn(slot, exercise, history, date), kit, onBar);
+    }
+
+    private static Prescription Prescribed(Slot slot, Exercise exercise, Decision decision, GymKit kit, BarStack? onBar)
+    {
         var loads = Loads.For(exercise, kit);
-        var decision = Decide(slot, exercise, kit, loads, history, date, light);
         return new Prescription
         {
             Slot = slot.Key,
             Motion = exercise.Motion,
             Exercise = exercise.Id,
-            Scheme = slot.Scheme,
+            Scheme = RungSlots.Of(slot, exercise).Scheme,
             Targets = decision.Targets,
+            EachSide = exercise is { OneSided: true, Held: true },
             Load = decision.Load,
             Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, kit, onBar) : [],
             Search = decision.Search,
@@ -140,8 +153,9 @@ public static class Planner
     }
 
     private static Decision Decide(
-        Slot slot, Exercise exercise, GymKit kit, ReachableLoads? loads, TrainingHistory history, LocalDate date, string? light)
+        Slot slot, Exercise exercise, GymKit kit, TrainingHistory history, LocalDate date, string? light)
     {
+        var loads = Loads.For(exercise, kit);
         var past = Past.Of(history, exercise, slot);
         var decided = Progress.Next(
             slot, exercise, past, loads, date, Meanwhile.Of(history, exercise.Motion, date), KnownSets.For(history, slot, exercise, date));
@@ -151,13 +165,15 @@ public static class Planner
 
     // In the order they are done, because what one leaves on the bar may serve the next.
     private static IReadOnlyList<Prescription> InOrder(
-        IEnumerable<(Slot Slot, Exercise Exercise)> filled, GymKit kit, TrainingHistory history, LocalDate date, string? light = null)
+        IEnumerable<Filling> filled, GymKit kit, TrainingHistory history, LocalDate date, string? light = null)
     {
         List<Prescription> prescriptions = [];
         var (loads, onBar) = (new KitLoads(kit), default(BarStack));
-        foreach (var (slot, exercise) in filled)
+        foreach (var (slot, exercise, decision) in filled)
         {
-            var asked = Prescribe(slot, exercise, kit, history, date, light, onBar);
+            var asked = decision is null
+                ? Prescribe(slot, exercise, kit, history, date, light, onBar)
+                : Prescribed(slot, exercise, decision, kit, onBar);
             prescriptions.Add(asked);
             onBar = BarOrder.Of(asked, exercise, loads, onBar).LastOrDefault() ?? onBar;
         }
