@@ -81,8 +81,9 @@ public static class Planner
         TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date)
     {
         var filled = day.Slots.Select(slot => Filling.Of(slot, catalogue, kit, lifter, history, date)).OfType<Filling>().ToList();
-        var ordinary = InOrder(filled, kit, history, date);
-        return LightWeeks.Why(day, ordinary, history, date) is { } light ? InOrder(filled, kit, history, date, light) : ordinary;
+        var gym = new KitLoads(kit);
+        var ordinary = InOrder(filled, gym, history, date);
+        return LightWeeks.Why(day, ordinary, history, date) is { } light ? InOrder(filled, gym, history, date, light) : ordinary;
     }
 
     /// <summary>
@@ -124,16 +125,21 @@ public static class Planner
         TrainingHistory history,
         LocalDate date,
         string? light = null,
-        BarStack? onBar = null)
+        BarStack? onBar = null) => Prescribe(slot, exercise, new KitLoads(kit), history, date, light, onBar);
+
+    /// <summary>The same with what the gym can load at hand.</summary>
+    internal static Prescription Prescribe(
+        Slot slot, Exercise exercise, KitLoads gym, TrainingHistory history, LocalDate date, string? light, BarStack? onBar)
     {
-        return slot.Ladder?.RungOf(exercise.Id) is null
-            ? Prescribed(slot, exercise, Decide(slot, exercise, kit, history, date, light), kit, onBar)
-            : Prescribed(slot, exercise, Climbing.AsOn(slot, exercise, history, date), kit, onBar);
+        var decision = slot.Ladder?.RungOf(exercise.Id) is null
+            ? Decide(slot, exercise, gym.Kit, gym.For(exercise), history, date, light)
+            : Climbing.AsOn(slot, exercise, history, date);
+        return Prescribed(slot, exercise, decision, gym, onBar);
     }
 
-    private static Prescription Prescribed(Slot slot, Exercise exercise, Decision decision, GymKit kit, BarStack? onBar)
+    private static Prescription Prescribed(Slot slot, Exercise exercise, Decision decision, KitLoads gym, BarStack? onBar)
     {
-        var loads = Loads.For(exercise, kit);
+        var loads = gym.For(exercise);
         return new Prescription
         {
             Slot = slot.Key,
@@ -143,7 +149,7 @@ public static class Planner
             Targets = decision.Targets,
             EachSide = exercise is { OneSided: true, Held: true },
             Load = decision.Load,
-            Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, kit, onBar) : [],
+            Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, gym, onBar) : [],
             Search = decision.Search,
             Rest = slot.Rest,
             Group = slot.Group,
@@ -153,9 +159,8 @@ public static class Planner
     }
 
     private static Decision Decide(
-        Slot slot, Exercise exercise, GymKit kit, TrainingHistory history, LocalDate date, string? light)
+        Slot slot, Exercise exercise, GymKit kit, ReachableLoads? loads, TrainingHistory history, LocalDate date, string? light)
     {
-        var loads = Loads.For(exercise, kit);
         var past = Past.Of(history, exercise, slot);
         var decided = Progress.Next(
             slot, exercise, past, loads, date, Meanwhile.Of(history, exercise.Motion, date), KnownSets.For(history, slot, exercise, date));
@@ -165,15 +170,15 @@ public static class Planner
 
     // In the order they are done, because what one leaves on the bar may serve the next.
     private static IReadOnlyList<Prescription> InOrder(
-        IEnumerable<Filling> filled, GymKit kit, TrainingHistory history, LocalDate date, string? light = null)
+        IEnumerable<Filling> filled, KitLoads loads, TrainingHistory history, LocalDate date, string? light = null)
     {
         List<Prescription> prescriptions = [];
-        var (loads, onBar) = (new KitLoads(kit), default(BarStack));
+        BarStack? onBar = null;
         foreach (var (slot, exercise, decision) in filled)
         {
             var asked = decision is null
-                ? Prescribe(slot, exercise, kit, history, date, light, onBar)
-                : Prescribed(slot, exercise, decision, kit, onBar);
+                ? Prescribe(slot, exercise, loads, history, date, light, onBar)
+                : Prescribed(slot, exercise, decision, loads, onBar);
             prescriptions.Add(asked);
             onBar = BarOrder.Of(asked, exercise, loads, onBar).LastOrDefault() ?? onBar;
         }
@@ -188,6 +193,7 @@ public static class Planner
         return new TodaysPlan(
             due, day, prescriptions, TimeEstimate.Of(prescriptions, catalogue, LifterPace.Of(history)), PlateCheck.For(prescriptions, catalogue, kit))
         {
+            StandIns = StandIns.For(day, catalogue, kit, lifter),
             LeftOut =
             [
                 .. day.Slots.Where(s => prescriptions.All(p => p.Slot != s.Key))

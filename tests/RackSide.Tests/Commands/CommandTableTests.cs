@@ -15,6 +15,7 @@ public class CommandTableTests(Tollbooth gym)
     [InlineData("summary --week 2026w45", "week 45 of 2026, 2 to 8 Nov: 3 of 3 training days done")]
     [InlineData("summary --week 2026-W44", "2026-W44 is before the first session, on Mon 2 Nov 2026.")]
     [InlineData("summary --week 2026-W53", "2026-W53 has not begun yet: it begins on Mon 28 Dec 2026.")]
+    [InlineData("forecast", "Working loads in the weeks to come, from Wed 11 Nov 2026")]
     [InlineData("history squat", "slot squat: 3 sessions")]
     [InlineData("history back-squat", "Barbell back squat: 3 sessions")]
     [InlineData("history back squat", "Barbell back squat: 3 sessions")]
@@ -24,6 +25,7 @@ public class CommandTableTests(Tollbooth gym)
     [InlineData("plates 62,5", "loadable: 62.5 kg is 20 + 1.25 on each side of the bar")]
     [InlineData("plates 62.5kg", "loadable: 62.5 kg is 20 + 1.25 on each side of the bar")]
     [InlineData("plates 62.5 KG", "loadable: 62.5 kg is 20 + 1.25 on each side of the bar")]
+    [InlineData("plates 62.5 --for bb-curl", "loadable: 62.5 kg is 20 + 1.25 on each side of the bar")]
     [InlineData("plates 20", "loadable: 20 kg is the bar alone")]
     [InlineData("plates 61", "not loadable: 61 needs a 0.5 pair; 60 or 62.5")]
     [InlineData("plates 10", "not loadable: 10 is lighter than the empty bar; 20 is the least")]
@@ -56,6 +58,8 @@ public class CommandTableTests(Tollbooth gym)
     [InlineData("history hollow hodl", "no exercise is called \"hollow hodl\"; did you mean hollow hold?")]
     [InlineData("history press", "\"press\" may be Barbell bench press or Standing barbell press; name one of them")]
     [InlineData("history squat --jsno", "there is no option --jsno; did you mean --json?")]
+    [InlineData("plates 20 --for push-up", "--for: Push-up is not done with a bar and plates")]
+    [InlineData("plates 20 --for croquet", "--for: no exercise is called \"croquet\"; write one such as bb-curl")]
     [InlineData("plates", "plates needs WEIGHT; see rackside plates --help")]
     [InlineData("plates heavy", "\"heavy\" is not a load; write a number such as 62.5, 62,5 or 135lb")]
     [InlineData("plates 1.000,5", "\"1.000,5\" is not a load; write a number such as 62.5, 62,5 or 135lb")]
@@ -74,17 +78,40 @@ public class CommandTableTests(Tollbooth gym)
     }
 
     [Theory]
-    [InlineData("today")]
-    [InlineData("summary")]
-    [InlineData("history squat")]
-    public void A_logbook_open_elsewhere_is_told_with_75(string line)
+    [InlineData("today", "Wed 11 Nov 2026: Skills day, about 32 min, for Ottoline Marsh")]
+    [InlineData("summary", "week 46 of 2026, 9 to 15 Nov: 1 of 3 training days done")]
+    [InlineData("forecast", "Working loads in the weeks to come, from Wed 11 Nov 2026")]
+    [InlineData("history squat", "slot squat: 3 sessions")]
+    [InlineData("calendar", null)]
+    [InlineData("away", "no days away")]
+    [InlineData("redate", null)]
+    public void A_logbook_open_elsewhere_is_read_from_its_copy_of_a_moment_that_is_told(string line, string? first)
+    {
+        var free = gym.On(11).Run(line);
+        using var elsewhere = LiteLogbook.Open(gym.Folder, NodaTime.Instant.FromUtc(2026, 11, 11, 18, 0));
+
+        var ran = gym.On(11).Run(line);
+
+        (ran.Code, ran.Out).Should().Be((0, free.Out));
+        ran.Lines[0].Should().Be(first ?? ran.Lines[0]);
+        ran.Error.ReplaceLineEndings(" ").Should().StartWith(
+            "rackside: the logbook is open in another window; this is from its copy and journal, as of Mon 9 Nov 2026, ").And.EndWith(", its last entry ");
+    }
+
+    [Theory]
+    [InlineData("away today")]
+    [InlineData("redate 2026-11-09 2026-11-10")]
+    [InlineData("sore squat")]
+    [InlineData("known deadlift 60 8")]
+    public void A_command_that_writes_is_told_with_75_where_the_logbook_is_open_elsewhere(string line)
     {
         using var elsewhere = LiteLogbook.Open(gym.Folder, NodaTime.Instant.FromUtc(2026, 11, 11, 18, 0));
 
         var ran = gym.On(11).Run(line);
 
         (ran.Code, ran.Out).Should().Be((75, ""));
-        ran.ErrorLines.Should().Equal($"rackside: The logbook in {gym.Folder} is already open in another window on this machine.");
+        ran.ErrorLines.Should().Equal($"rackside: The logbook in {gym.Folder} is already open in another window on this machine. "
+            + "Go on there, or close it first; rackside today, summary, calendar and history answer meanwhile.");
     }
 
     [Fact]
