@@ -24,7 +24,7 @@ internal static class Examples
         HistoryCommand => [Squat, ("rackside history bench press", "by name"), ("rackside history core --json", "for another program")],
         ForecastCommand => [("rackside forecast", "where the main lifts may be in twelve weeks"), ("rackside forecast --json", "every week, for another program")],
         ReportCommand => [("rackside report --out week.html", "this week"), ("rackside report --month 2026-11 --out month.html", "the weeks of a month"), ("rackside report --paper --out sheet.html", "the next training day for pen and paper")],
-        EnterCommand => [("rackside enter", "today's session from paper"), ("rackside enter yesterday", "yesterday's"), ("rackside enter 2026-11-25 --day strength", "a strength day, whatever was due")],
+        EnterCommand => [("rackside enter", "today's session from paper"), ("rackside enter yesterday", "yesterday's"), ("rackside enter 2026-11-25 --day strength-day", "a strength day, whatever was due")],
         RedateCommand => [("rackside redate", "the last sessions, with their numbers"), ("rackside redate 2026-11-09 2026-11-10", "the session of that day was a day later")],
         PlatesCommand => [Plates, ("rackside plates 62,5", "the same"), ("rackside plates 135lb", "in pounds, with the plates of this gym"), ("rackside plates 20 --for bb-curl", "on the bar kept for it")],
         KnownCommand => [("rackside known deadlift 60 8", "begin below 60 kg for 8"), ("rackside known front squat 95lb 5", "in pounds"), ("rackside known deadlift --take-back", "begin with the search after all")],

@@ -36,9 +36,9 @@ internal static class PaperSheet
     private static XElement Row(Prescription asked, Exercise exercise, KitLoads loads) => E(
         "tr",
         E("td", exercise.Name, E("br"), E("span", A("class", "small"), exercise.Cues.SetUp)),
-        E("td", asked.Ramp.Select(r => (object)E("p", $"{r.Load} x {r.Reps}"))),
-        E("td", $"{AskedText.Sets(asked)} {AskedText.Load(asked.Load, exercise)}", Plates(asked, exercise, loads), E("br"), E("span", A("class", "small"), $"rest {AskedText.Time(asked.Rest)}")),
-        E("td", Enumerable.Range(0, Math.Max(1, asked.Targets.Count)).Select(_ => Box())));
+        E("td", A("class", "sets"), asked.Ramp.Select(r => (object)E("p", $"{r.Load} x {r.Reps}"))),
+        E("td", A("class", "sets"), $"{AskedText.Sets(asked)} {AskedText.Load(asked.Load, exercise)}", Plates(asked, exercise, loads), E("br"), E("span", A("class", "small"), $"rest {AskedText.Time(asked.Rest)}")),
+        E("td", A("class", "sets"), Enumerable.Range(0, Math.Max(1, asked.Targets.Count)).Select(_ => Box())));
 
     private static object[] Plates(Prescription asked, Exercise exercise, KitLoads loads) =>
         exercise.LoadType == LoadType.Barbell && asked.Load is { } load && loads.StackFor(load) is { Side.Count: > 0 } stack

@@ -6,6 +6,7 @@ namespace RackSide.Tests.Commands;
 internal sealed class CommandLine
 {
     private readonly Dictionary<string, string> variables = new() { ["TERM"] = "xterm-256color" };
+    private string typed = "";
 
     /// <summary>In a folder that holds everything.</summary>
     public static CommandLine In(string folder, string clock) =>
@@ -18,6 +19,13 @@ internal sealed class CommandLine
     public CommandLine With(string name, string value)
     {
         variables[name] = value;
+        return this;
+    }
+
+    /// <summary>With somebody who types this.</summary>
+    public CommandLine Typing(string text)
+    {
+        typed = text;
         return this;
     }
 
@@ -35,7 +43,7 @@ internal sealed class CommandLine
 
     /// <summary>Runs a command line into these streams.</summary>
     public int RunTo(TextWriter output, TextWriter error, params string[] words) =>
-        Entry.Run(words, new Surroundings(variables.GetValueOrDefault, output, error));
+        Entry.Run(words, new Surroundings(variables.GetValueOrDefault, output, error) { In = new StringReader(typed) });
 }
 
 /// <summary>What came of it.</summary>
