@@ -57,6 +57,9 @@ internal sealed class RackSideCommand : RootCommand
     /// <summary>No bell.</summary>
     public Option<bool> Silent { get; } = new("--silent") { Description = "Never ring the bell." };
 
+    /// <summary>A rack that several share.</summary>
+    public Option<bool> Kiosk { get; } = new("--kiosk") { Description = "Ask who trains, come back to that when nobody presses a key, and never leave; for a screen that stays on." };
+
     /// <summary>The details of a fault.</summary>
     public Option<bool> Verbose { get; } = new(VerboseName) { Description = "Where something fails, show the details.", Recursive = true };
 
@@ -90,6 +93,7 @@ internal sealed class RackSideCommand : RootCommand
         Options.Add(Zone);
         Options.Add(NoColour);
         Options.Add(Silent);
+        Options.Add(Kiosk);
         Options.Add(Verbose);
         Options.Remove(Options.OfType<HelpOption>().Single());
         Options.Add(new HelpOption("--help", "-h") { Description = "Show examples and options.", Action = new ExamplesFirst() });

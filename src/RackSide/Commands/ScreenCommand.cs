@@ -19,6 +19,11 @@ internal static class ScreenCommand
             throw new Refusal(ExitCode.Usage, NoTerminal);
         }
 
+        if (parsed.GetValue(command.Kiosk))
+        {
+            return KioskScreen.Run(command, around, parsed, options);
+        }
+
         using var gym = command.Open(parsed);
         using var visit = new RackVisit(gym, parsed.GetValue(command.Who));
         var outcome = ScreenHost.Run(visit, gym.Clock, options with
