@@ -1,3 +1,5 @@
+using RackSide.Pages;
+
 namespace RackSide.Screens;
 
 /// <summary>What the screen must know of the terminal and of the lifter's wishes before it starts.</summary>
@@ -11,6 +13,9 @@ public sealed record ScreenOptions
 
     /// <summary>Whether the terminal's bell may ring.</summary>
     public bool Sound { get; init; } = true;
+
+    /// <summary>Called beside the bell, and where there is none; it must return at once. Null for nothing.</summary>
+    public Action<Bell>? Alarm { get; init; }
 
     /// <summary>
     /// Whether the screen is all there is, as on a kiosk: then no key ends or suspends it (Ctrl+C, Ctrl+Z), because nothing

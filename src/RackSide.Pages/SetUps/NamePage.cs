@@ -10,6 +10,7 @@ internal static class NamePage
 
     public static EntryPage View(SetUpState state) => new(SetUpHints.Title("name"), "Who trains here?", state.TypedName, NameTyping.Room)
     {
+        TakesLetters = true,
         Place = SetUpHints.Place(state),
         Below = $"Letters type as they are; on the pad turn them. ENTER alone takes the name {SetUpState.DefaultName}.",
         Hints = [SetUpHints.GoOn, .. NameTyping.Hints, SetUpHints.Back, SetUpHints.StopSigns],

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using RackSide.Kiosk;
 using RackSide.Screens;
+using RackSide.Screens.Plain;
 
 namespace RackSide.Commands;
 
@@ -10,19 +11,20 @@ internal static class KioskScreen
     private const string NumLockIsOff = "NumLock is off and cannot be switched on from here: press Num on the pad.";
 
     /// <summary>Runs it until somebody shuts it down, or the system ends it.</summary>
-    public static int Run(RackSideCommand command, Surroundings around, ParseResult parsed, ScreenOptions options)
+    public static int Run(RackSideCommand command, Surroundings around, ParseResult parsed, ScreenOptions options, bool plain)
     {
         var settings = KioskSettings.Read(around.Environment);
         using var gym = command.Open(parsed);
         using var manager = new ServiceManager(around.Environment, TimeProvider.System);
         using var visit = new KioskVisit(gym, settings, manager.Ticked, NumLock.SwitchOn() is false ? NumLockIsOff : "");
-        var outcome = ScreenHost.Run(visit, gym.Clock, options with
+        var shown = options with
         {
             Sound = options.Sound && gym.Rules is not { Sound: false },
             Locked = true,
             Hangup = () => Leave(gym, visit),
             Crashed = fault => around.Error.WriteLine(Sorry(fault)),
-        });
+        };
+        var outcome = plain ? PlainHost.Run(visit, gym.Clock, shown, around.In, around.Out) : ScreenHost.Run(visit, gym.Clock, shown);
         visit.Dispose();
         return visit.ShutDown ? ExitCode.ShutDown : Told(around, gym, outcome);
     }

@@ -167,6 +167,22 @@ public sealed class KioskVisitTests : IDisposable
         Shows(kiosk).Should().Contain("page 1 of 9");
     }
 
+    [Fact]
+    public void A_forgotten_PIN_is_removed_from_a_command_line_and_no_other()
+    {
+        using (var gym = Gym())
+        {
+            gym.Logbook.Keep(gym.Lifter("second")! with { Pin = PinProof.Of("2580") });
+        }
+
+        var here = CommandLine.In(folder.Path, "2026-11-23T12:00");
+        here.Run("lifters").Lines.Should().Equal("Ottoline Marsh    kg  no PIN  plan: the gym's own", "Bram Okafor-Lind  lb  PIN     plan: the gym's own");
+        here.Run("lifters --json").Out.Should().Contain("\"pin\": true").And.NotContain("pbkdf2");
+        here.Run("lifters --remove-pin Ottoline").ErrorLines.Should().Equal("rackside: --remove-pin: Ottoline Marsh has no PIN");
+        here.Run("lifters --remove-pin Bram").Lines[0].Should().Be("the PIN of Bram Okafor-Lind is removed");
+        here.Run("lifters").Out.Should().NotContain("PIN  ");
+    }
+
     private void Stay(Action<KioskVisit> during)
     {
         using var gym = Gym();
