@@ -21,6 +21,7 @@ internal static class KioskScreen
         {
             Sound = options.Sound && gym.Rules is not { Sound: false },
             Locked = true,
+            Alarm = Speaker.Find(around.Environment) is { } speaker ? speaker.Play : options.Alarm,
             Hangup = () => Leave(gym, visit),
             Crashed = fault => around.Error.WriteLine(Sorry(fault)),
         };
