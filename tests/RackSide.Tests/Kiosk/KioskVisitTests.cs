@@ -23,8 +23,8 @@ public sealed class KioskVisitTests : IDisposable
     {
         folder.File("gym.yaml", GymFile.Write(new HouseRules(KitDefaults.For(MassUnit.Kilogram), [IsoDayOfWeek.Monday, IsoDayOfWeek.Wednesday, IsoDayOfWeek.Friday], Sound: true)));
         using var gym = Gym();
-        gym.Logbook.Keep(new Lifter("first", "Ottoline Marsh", MassUnit.Kilogram, clock.GetCurrentInstant()));
-        gym.Logbook.Keep(new Lifter("second", "Bram Okafor-Lind", MassUnit.Pound, clock.GetCurrentInstant() + Duration.FromMinutes(1)));
+        gym.Logbook.Keep(new Lifter("first", "Ottoline Marsh", MassUnit.Kilogram, clock.GetCurrentInstant() - Duration.FromDays(2)));
+        gym.Logbook.Keep(new Lifter("second", "Bram Okafor-Lind", MassUnit.Pound, clock.GetCurrentInstant() - Duration.FromDays(1)));
     }
 
     public void Dispose() => folder.Dispose();
@@ -180,7 +180,7 @@ public sealed class KioskVisitTests : IDisposable
         here.Run("lifters --json").Out.Should().Contain("\"pin\": true").And.NotContain("pbkdf2");
         here.Run("lifters --remove-pin Ottoline").ErrorLines.Should().Equal("rackside: --remove-pin: Ottoline Marsh has no PIN");
         here.Run("lifters --remove-pin Bram").Lines[0].Should().Be("the PIN of Bram Okafor-Lind is removed");
-        here.Run("lifters").Out.Should().NotContain("PIN  ");
+        here.Run("lifters").Lines.Should().OnlyContain(l => l.Contains("no PIN", StringComparison.Ordinal));
     }
 
     private void Stay(Action<KioskVisit> during)
