@@ -21,4 +21,7 @@ public sealed record Lifter(
 
     /// <summary>The plan this lifter chose, by the name of its file among the gym's plans; null for the gym's own plan.</summary>
     public string? Plan { get; init; }
+
+    /// <summary>What was told for the numbers on food, water and sleep.</summary>
+    public BodyProfile Body { get; init; } = BodyProfile.Empty;
 }
