@@ -7,15 +7,16 @@ namespace RackSide.Logbook.Documents;
 internal static class Lifters
 {
     /// <summary>The document for a lifter.</summary>
-    public static BsonDocument Of(Lifter lifter) => new()
+    public static BsonDocument Of(Lifter lifter)
     {
-        ["key"] = lifter.Key,
-        ["name"] = lifter.Name,
-        ["unit"] = Words.Units.Of(lifter.Unit),
-        ["joined"] = Times.Of(lifter.Joined),
-        ["cautions-read"] = lifter.CautionsRead,
-        ["avoid-inverted"] = lifter.AvoidInverted,
-    };
+        var document = WithoutBody(lifter);
+        if (lifter.Body != BodyProfile.Empty)
+        {
+            document["body"] = Bodies.Of(lifter.Body);
+        }
+
+        return document;
+    }
 
     /// <summary>The lifter of a document.</summary>
     /// <exception cref="InvalidDataException">It is none.</exception>
@@ -25,5 +26,18 @@ internal static class Lifters
         Words.Units.Read(document, "unit"),
         document.Instant("joined"),
         document.Flag("cautions-read"),
-        document.Flag("avoid-inverted"));
+        document.Flag("avoid-inverted"))
+    {
+        Body = document["body"].IsNull ? BodyProfile.Empty : Bodies.Read(document.Inner("body")),
+    };
+
+    private static BsonDocument WithoutBody(Lifter lifter) => new()
+    {
+        ["key"] = lifter.Key,
+        ["name"] = lifter.Name,
+        ["unit"] = Words.Units.Of(lifter.Unit),
+        ["joined"] = Times.Of(lifter.Joined),
+        ["cautions-read"] = lifter.CautionsRead,
+        ["avoid-inverted"] = lifter.AvoidInverted,
+    };
 }
