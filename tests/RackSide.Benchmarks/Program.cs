@@ -7,4 +7,10 @@ if (args is ["plans"])
     return;
 }
 
+if (args is ["accepted-set"])
+{
+    AcceptedSet.Print();
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -183,6 +183,7 @@ internal sealed class Desk(Gym gym)
         }
 
         gym.Logbook.Append(open.Head.Id, new SessionClosed(gym.Logbook.NextId(), now));
+        gym.Logbook.Settle();
         return Today(lifter);
     }
 
