@@ -172,6 +172,7 @@ internal sealed class Gym : IDisposable
             Catalogue = Catalogue,
             Loads = new KitLoads(Kit),
             Lifter = lifter,
+            WeighIns = Logbook.WeighIns(lifter.Key),
             Before = before,
             Pace = LifterPace.Of(before),
             Checks = BeforeLoading.For(day.Kind, prescriptions.Select(p => Catalogue[p.Exercise]), Kit),

@@ -60,7 +60,16 @@ internal sealed class BodyCommand : PrintingCommand
         var answer = parsed.GetValue(noTargets) is { } why ? PlainText.Wrap(TargetRefusal.Of(Reason(why))) : [];
         return lifter.Body.Hidden
             ? [.. answer, "weight, food and sleep are hidden; rackside body --show shows them again"]
-            : [.. answer, .. Profile(lifter.Body, standing), .. StandingLines.Of(standing).SelectMany(Line)];
+            : [.. answer, .. Profile(lifter.Body, standing), .. StandingLines.Of(standing).SelectMany(Line), .. Wanted(standing)];
+    }
+
+    private static IEnumerable<string> Wanted(BodyStanding standing)
+    {
+        (string What, string Line)[] all =
+        [
+            ("a body weight", "rackside weigh 72.4"), ("height", "rackside body --height 178"), ("age", "rackside body --age 41"), ("sex for the formula", "rackside body --sex female"),
+        ];
+        return standing.Refusal is null ? all.Where(a => standing.Missing.Contains(a.What)).Select(a => $"          to tell it: {a.Line}") : [];
     }
 
     private static IEnumerable<string> Profile(BodyProfile profile, BodyStanding standing)
