@@ -177,6 +177,7 @@ public static class Planner
         return new TodaysPlan(
             due, day, prescriptions, TimeEstimate.Of(prescriptions, catalogue, LifterPace.Of(history)), PlateCheck.For(prescriptions, catalogue, kit))
         {
+            StandIns = StandIns.For(day, catalogue, kit, lifter),
             LeftOut =
             [
                 .. day.Slots.Where(s => prescriptions.All(p => p.Slot != s.Key))
