@@ -175,6 +175,8 @@ internal sealed class Gym : IDisposable
             WeighIns = Logbook.WeighIns(lifter.Key),
             Before = before,
             Pace = LifterPace.Of(before),
+            LeadIn = Rules?.LeadIn ?? Duration.FromSeconds(5),
+            Reach = Rules?.WalkToKey ?? Duration.FromSeconds(2),
             Checks = BeforeLoading.For(day.Kind, prescriptions.Select(p => Catalogue[p.Exercise]), Kit),
         };
     }

@@ -43,6 +43,7 @@ public class DocumentTests
         HasWords(Words.FormulaSexes);
         HasWords(Words.Activities);
         HasWords(Words.Sorenesses);
+        HasWords(Words.Sides);
 
         static void HasWords<T>(Words<T> words)
             where T : struct, Enum => Enum.GetValues<T>().Should().OnlyContain(v => words.Of(v).AsString.Length > 0);

@@ -33,4 +33,5 @@ internal static class JsonOutput
 [JsonSerializable(typeof(CalendarJson))]
 [JsonSerializable(typeof(RedateJson))]
 [JsonSerializable(typeof(BodyJson))]
+[JsonSerializable(typeof(ForecastJson))]
 internal sealed partial class RackSideJson : JsonSerializerContext;
