@@ -66,7 +66,7 @@ public class DocumentTests
     {
         var ottoline = new Lifter("first", "Ottoline Marsh", MassUnit.Kilogram, Instant.FromUtc(2026, 11, 1, 18, 0));
 
-        Lifters.Of(ottoline).Keys.Should().Equal("key", "name", "unit", "joined", "cautions-read", "avoid-inverted");
+        Lifters.Of(ottoline).Keys.Should().Equal("key", "name", "unit", "joined", "cautions-read", "avoid-inverted", "pin", "plan");
         Lifters.Read(Lifters.Of(ottoline)).Should().Be(ottoline);
     }
 

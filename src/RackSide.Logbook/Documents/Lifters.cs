@@ -28,6 +28,9 @@ internal static class Lifters
         document.Flag("cautions-read"),
         document.Flag("avoid-inverted"))
     {
+        // Logbooks of before there were PINs, or anything on the body, have none of these.
+        Pin = document.TextOrNull("pin"),
+        Plan = document.TextOrNull("plan"),
         Body = document["body"].IsNull ? BodyProfile.Empty : Bodies.Read(document.Inner("body")),
     };
 
@@ -39,5 +42,7 @@ internal static class Lifters
         ["joined"] = Times.Of(lifter.Joined),
         ["cautions-read"] = lifter.CautionsRead,
         ["avoid-inverted"] = lifter.AvoidInverted,
+        ["pin"] = lifter.Pin,
+        ["plan"] = lifter.Plan,
     };
 }

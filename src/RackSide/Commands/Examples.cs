@@ -29,6 +29,7 @@ internal static class Examples
         SoreCommand => [("rackside sore squat", "squats are lighter next time"), ("rackside sore squat --take-back", "they were not sore after all")],
         WeighCommand => [("rackside weigh 72.4", "this morning's body weight"), ("rackside weigh 72,4 --slept 7:30 --food 2600", "with last night and yesterday's food"), ("rackside weigh 159.6lb --sure", "in pounds, and meant although far from the last"), ("rackside weigh --json", "for another program")],
         BodyCommand => [("rackside body", "trend, verdict, need, target"), ("rackside body --height 178 --age 41 --sex female", "what the formulas want"), ("rackside body --facts supplements", "a page of facts"), ("rackside body --hide", "show nothing of it"), ("rackside body --show", "show it again"), ("rackside body --json", "for another program")],
+        LiftersCommand => [("rackside lifters", "who trains here"), ("rackside lifters --json", "for another program")],
         CheckCommand => [Check, ("rackside check --data .", "the files in another folder")],
         PlanCommand or PlanCheckCommand => [Plan],
         _ => [("rackside", "the full screen beside the rack"), Today, Week, Calendar, Squat, Plates, Check],

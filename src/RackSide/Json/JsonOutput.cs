@@ -33,5 +33,6 @@ internal static class JsonOutput
 [JsonSerializable(typeof(CalendarJson))]
 [JsonSerializable(typeof(RedateJson))]
 [JsonSerializable(typeof(BodyJson))]
+[JsonSerializable(typeof(LiftersJson))]
 [JsonSerializable(typeof(ForecastJson))]
 internal sealed partial class RackSideJson : JsonSerializerContext;
