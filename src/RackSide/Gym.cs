@@ -185,6 +185,7 @@ internal sealed class Gym : IDisposable
             Catalogue = Catalogue,
             Loads = new KitLoads(Kit),
             Lifter = lifter,
+            WeighIns = Logbook.WeighIns(lifter.Key),
             Before = before,
             Pace = LifterPace.Of(before),
             LeadIn = Rules?.LeadIn ?? Duration.FromSeconds(5),

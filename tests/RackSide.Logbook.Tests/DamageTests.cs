@@ -283,14 +283,14 @@ public class DamageTests
         using (var engine = Engines.Open(data, writeAhead))
         {
             var about = new About("k3f9pz", 1, 0, 0, 0, 0, 0).ToDocument();
-            about["format"] = 3;
+            about["format"] = About.Format + 1;
             engine.Upsert(Collections.About, [Checksums.Seal(about)], BsonAutoId.Int64);
         }
 
         var before = disk[FileNames.Main];
         var act = () => LiteLogbook.Open(disk, Tollbooth.Evening);
 
-        act.Should().Throw<LogbookUnreadableException>().WithMessage("*newer RackSide (format 3; this one reads up to 2)*");
+        act.Should().Throw<LogbookUnreadableException>().WithMessage("*newer RackSide (format 4; this one reads up to 3)*");
         disk[FileNames.Main].Should().Equal(before);
         act.Should().Throw<LogbookUnreadableException>("the lock was let go of, and the answer is the same");
     }

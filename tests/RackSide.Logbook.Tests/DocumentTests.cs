@@ -39,6 +39,10 @@ public class DocumentTests
         HasWords(Words.SetKinds);
         HasWords(Words.Motions);
         HasWords(Words.ReasonsAway);
+        HasWords(Words.Lengths);
+        HasWords(Words.FormulaSexes);
+        HasWords(Words.Activities);
+        HasWords(Words.Sorenesses);
         HasWords(Words.Sides);
 
         static void HasWords<T>(Words<T> words)
@@ -55,6 +59,15 @@ public class DocumentTests
         set["at"].IsInt64.Should().BeTrue();
         set["load"]["thousandths"].Should().Be(new BsonValue(42_500L));
         set["load"]["unit"].AsString.Should().Be("kg");
+    }
+
+    [Fact]
+    public void A_lifter_written_before_there_was_anything_on_the_body_reads_as_having_told_nothing()
+    {
+        var ottoline = new Lifter("first", "Ottoline Marsh", MassUnit.Kilogram, Instant.FromUtc(2026, 11, 1, 18, 0));
+
+        Lifters.Of(ottoline).Keys.Should().Equal("key", "name", "unit", "joined", "cautions-read", "avoid-inverted", "pin", "plan");
+        Lifters.Read(Lifters.Of(ottoline)).Should().Be(ottoline);
     }
 
     [Fact]

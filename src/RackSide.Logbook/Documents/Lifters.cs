@@ -7,17 +7,16 @@ namespace RackSide.Logbook.Documents;
 internal static class Lifters
 {
     /// <summary>The document for a lifter.</summary>
-    public static BsonDocument Of(Lifter lifter) => new()
+    public static BsonDocument Of(Lifter lifter)
     {
-        ["key"] = lifter.Key,
-        ["name"] = lifter.Name,
-        ["unit"] = Words.Units.Of(lifter.Unit),
-        ["joined"] = Times.Of(lifter.Joined),
-        ["cautions-read"] = lifter.CautionsRead,
-        ["avoid-inverted"] = lifter.AvoidInverted,
-        ["pin"] = lifter.Pin,
-        ["plan"] = lifter.Plan,
-    };
+        var document = WithoutBody(lifter);
+        if (lifter.Body != BodyProfile.Empty)
+        {
+            document["body"] = Bodies.Of(lifter.Body);
+        }
+
+        return document;
+    }
 
     /// <summary>The lifter of a document.</summary>
     /// <exception cref="InvalidDataException">It is none.</exception>
@@ -29,8 +28,21 @@ internal static class Lifters
         document.Flag("cautions-read"),
         document.Flag("avoid-inverted"))
     {
-        // Logbooks of before there were PINs have neither.
+        // Logbooks of before there were PINs, or anything on the body, have none of these.
         Pin = document.TextOrNull("pin"),
         Plan = document.TextOrNull("plan"),
+        Body = document["body"].IsNull ? BodyProfile.Empty : Bodies.Read(document.Inner("body")),
+    };
+
+    private static BsonDocument WithoutBody(Lifter lifter) => new()
+    {
+        ["key"] = lifter.Key,
+        ["name"] = lifter.Name,
+        ["unit"] = Words.Units.Of(lifter.Unit),
+        ["joined"] = Times.Of(lifter.Joined),
+        ["cautions-read"] = lifter.CautionsRead,
+        ["avoid-inverted"] = lifter.AvoidInverted,
+        ["pin"] = lifter.Pin,
+        ["plan"] = lifter.Plan,
     };
 }

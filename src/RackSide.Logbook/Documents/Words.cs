@@ -25,6 +25,16 @@ internal static class Words
     public static readonly Words<AwayFor> ReasonsAway = new(
         (AwayFor.Holiday, "holiday"), (AwayFor.Illness, "illness"), (AwayFor.Other, "other"));
 
+    public static readonly Words<LengthUnit> Lengths = new((LengthUnit.Centimetre, "cm"), (LengthUnit.Inch, "in"));
+
+    public static readonly Words<FormulaSex> FormulaSexes = new((FormulaSex.Female, "female"), (FormulaSex.Male, "male"));
+
+    public static readonly Words<DailyActivity> Activities = new(
+        (DailyActivity.Light, "light"), (DailyActivity.Active, "active"), (DailyActivity.Vigorous, "vigorous"));
+
+    public static readonly Words<Soreness> Sorenesses = new(
+        (Soreness.None, "none"), (Soreness.Some, "some"), (Soreness.Much, "much"));
+
     public static readonly Words<Motion> Motions = new(
         (Motion.Squat, "squat"),
         (Motion.Hinge, "hinge"),

@@ -19,12 +19,19 @@ public enum MoreChoice
 
     /// <summary>Days away.</summary>
     Away,
+
+    /// <summary>A check-in: body weight, sleep, food.</summary>
+    CheckIn,
+
+    /// <summary>The page of the body.</summary>
+    Body,
 }
 
 /// <summary>A short list behind today's plan.</summary>
 /// <param name="title">The day.</param>
 /// <param name="trimmed">Whether the plan was made shorter already, so that the whole one can be had back.</param>
-public sealed class MoreConversation(string title, bool trimmed) : StillConversation
+/// <param name="hidden">Whether body weight, food and sleep are hidden.</param>
+public sealed class MoreConversation(string title, bool trimmed, bool hidden = false) : StillConversation
 {
     private readonly (string Text, MoreChoice Choice)[] lines =
     [
@@ -32,6 +39,7 @@ public sealed class MoreConversation(string title, bool trimmed) : StillConversa
         .. trimmed ? new[] { ("the whole plan again", MoreChoice.WholePlan) } : [],
         ("the next four weeks", MoreChoice.Calendar),
         ("days away", MoreChoice.Away),
+        .. hidden ? [] : new[] { ("check-in: body weight, sleep, food", MoreChoice.CheckIn), ("body: weight, food, sleep", MoreChoice.Body) },
         ("back to the plan", MoreChoice.Back),
     ];
 

@@ -1,6 +1,3 @@
-using RackSide.Training.Body;
-using RackSide.Training.Measures;
-
 namespace RackSide.Pages.RestDays;
 
 /// <summary>What the lifter asked for on a rest day.</summary>
@@ -16,9 +13,11 @@ public abstract record RestDayChoice
     /// <summary>An extra session today.</summary>
     public sealed record TrainAnyway : RestDayChoice;
 
-    /// <summary>A body weight to be written.</summary>
-    /// <param name="BodyMass">As typed, in the lifter's unit; within <see cref="BodyWeightEntry.Least"/> and <see cref="BodyWeightEntry.Most"/>.</param>
-    public sealed record Weigh(Mass BodyMass) : RestDayChoice;
+    /// <summary>A check-in: body weight, sleep, food.</summary>
+    public sealed record CheckIn : RestDayChoice;
+
+    /// <summary>The page of the body.</summary>
+    public sealed record BodyPage : RestDayChoice;
 
     /// <summary>This week's page.</summary>
     public sealed record WeekPage : RestDayChoice;

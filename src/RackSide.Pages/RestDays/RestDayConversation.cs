@@ -1,6 +1,3 @@
-using RackSide.Training.Body;
-using RackSide.Training.Measures;
-
 namespace RackSide.Pages.RestDays;
 
 /// <summary>
@@ -10,20 +7,20 @@ namespace RackSide.Pages.RestDays;
 /// <param name="texts">What the page says.</param>
 public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
 {
-    private const string NothingTyped = "Nothing is typed yet; / goes back.";
-
-    private static readonly ListLine[] Lines =
+    private readonly (string Text, RestDayChoice Choice)[] lines =
     [
-        new("train anyway, an extra session"),
-        new("body weight"),
-        new("this week's page"),
-        new("the next four weeks"),
-        new("days away"),
-        new("leave, nothing more today"),
+        ("train anyway, an extra session", new RestDayChoice.TrainAnyway()),
+        .. texts.Hidden ? [] : new (string, RestDayChoice)[] { ("check-in: body weight, sleep, food", new RestDayChoice.CheckIn()) },
+        ("this week's page", new RestDayChoice.WeekPage()),
+        ("the next four weeks", new RestDayChoice.CalendarPage()),
+        ("days away", new RestDayChoice.AwayPage()),
+        .. texts.Hidden ? [] : new (string, RestDayChoice)[] { ("body: weight, food, sleep", new RestDayChoice.BodyPage()) },
+        ("leave, nothing more today", new RestDayChoice.Leave()),
     ];
 
-    private int chosen = Lines.Length - 1;
-    private string? typed;
+    private int? moved;
+
+    private int Chosen => moved ?? lines.Length - 1;
 
     /// <inheritdoc/>
     public override bool Ended => Choice is not null;
@@ -32,67 +29,20 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
     public RestDayChoice? Choice { get; private set; }
 
     /// <inheritdoc/>
-    protected override Page Draw(PageSize size, string? said) => ((typed is null ? Options() : Entry(typed)) with { Said = said }).Draw(size);
-
-    /// <inheritdoc/>
-    protected override string? Answer(KeyPress key) => typed is null ? OnOptions(key) : OnEntry(typed, key);
-
-    private string? OnOptions(KeyPress key)
-    {
-        var line = key.IsAccept() ? chosen : ListPage.Move(key, chosen, Lines.Length);
-        chosen = line ?? chosen;
-        if (key.IsAccept() || (line is not null && key.Digit() is not null))
-        {
-            Take(chosen);
-        }
-
-        return line is null ? Notice.DeadKey : null;
-    }
-
-    private void Take(int line)
-    {
-        Choice = line switch
-        {
-            0 => new RestDayChoice.TrainAnyway(),
-            2 => new RestDayChoice.WeekPage(),
-            3 => new RestDayChoice.CalendarPage(),
-            4 => new RestDayChoice.AwayPage(),
-            5 => new RestDayChoice.Leave(),
-            _ => null,
-        };
-        typed = line == 1 ? "" : null;
-    }
-
-    private string? OnEntry(string soFar, KeyPress key)
-    {
-        if (key.IsAccept())
-        {
-            return Write(soFar);
-        }
-
-        var next = key.IsBack() ? null : EntryPage.TypeNumber(soFar, key) ?? soFar;
-        typed = next;
-        return next == soFar ? Notice.DeadKey : null;
-    }
-
-    private string? Write(string soFar)
-    {
-        var mass = BodyWeightEntry.Read(soFar, texts.Unit);
-        Choice = mass is { } read ? new RestDayChoice.Weigh(read) : null;
-        return mass is not null ? null : soFar.Length == 0 ? NothingTyped : BodyWeightEntry.Refusal(texts.Unit);
-    }
-
-    private BodyPage Options() => new ListPage($"{texts.Title}  {texts.Today}", Lines, chosen)
+    protected override Page Draw(PageSize size, string? said) => new ListPage($"{texts.Title}  {texts.Today}", [.. lines.Select(l => new ListLine(l.Text))], Chosen)
     {
         Place = texts.Done ?? "",
         Above = [texts.Why, $"Next: {texts.Next}: {texts.Holds}."],
-        Hints = [new("ENTER", "choose"), new("1-6", "at once"), new("+ -", "up, down"), new("!", "stop signs")],
-    };
+        Hints = [new("ENTER", "choose"), new($"1-{lines.Length}", "at once"), new("+ -", "up, down"), new("!", "stop signs")],
+        Said = said,
+    }.Draw(size);
 
-    private BodyPage Entry(string soFar) => new EntryPage($"{texts.Title}  {texts.Today}", "Body weight today?", soFar, EntryPage.NumberRoom)
+    /// <inheritdoc/>
+    protected override string? Answer(KeyPress key)
     {
-        Unit = texts.Unit.Symbol(),
-        Below = "Same scales, same time of day.",
-        Hints = [new("ENTER", "write it"), new("0-9 .", "type"), new("/", "back"), new("!", "stop signs")],
-    };
+        var line = key.IsAccept() ? Chosen : ListPage.Move(key, Chosen, lines.Length);
+        moved = line ?? moved;
+        Choice = key.IsAccept() || (line is not null && key.Digit() is not null) ? lines[Chosen].Choice : null;
+        return line is null ? Notice.DeadKey : null;
+    }
 }

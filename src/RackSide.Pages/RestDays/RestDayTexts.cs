@@ -1,5 +1,3 @@
-using RackSide.Training.Measures;
-
 namespace RackSide.Pages.RestDays;
 
 /// <summary>What a rest day's page says. All of it is worked out elsewhere; the page only shows it.</summary>
@@ -8,6 +6,6 @@ namespace RackSide.Pages.RestDays;
 /// <param name="Why">Why nothing is planned, in one sentence.</param>
 /// <param name="Next">When the next training day is: <c>Fri 27 Nov, strength day</c>.</param>
 /// <param name="Holds">What it holds: <c>squat 70 kg 5x5, row …</c>.</param>
-/// <param name="Unit">The unit the lifter weighs in.</param>
-/// <param name="Done">What was done on this page already ("72.4 kg written"); null for nothing.</param>
-public sealed record RestDayTexts(string Title, string Today, string Why, string Next, string Holds, MassUnit Unit, string? Done = null);
+/// <param name="Hidden">Whether body weight, food and sleep are hidden.</param>
+/// <param name="Done">What was done on this page already ("written: 72.4 kg"); null for nothing.</param>
+public sealed record RestDayTexts(string Title, string Today, string Why, string Next, string Holds, bool Hidden = false, string? Done = null);

@@ -15,7 +15,7 @@ public static class FoodFacts
             "Iraki 2019 (seen); the pound: common practice"),
         new("protein",
             "1.4 to 2.0 g for a kilogram of body weight a day, in three to five meals of 20 to 40 g. More does no more.",
-            "Jäger 2017 (seen); Morton 2018 (second-hand)"),
+            "Jaeger 2017 (seen); Morton 2018 (second-hand)"),
         new("meals",
             "About 600 to 700 kcal each are easy to plan with; four of them and a snack feed most who train. A guide, not a rule.",
             "common practice"),

@@ -37,7 +37,7 @@ public static class SupplementFacts
             "Kreider 2017 (second-hand; the safety seen)"),
         new("vitamin D",
             "Sun on the skin makes it; in a dark winter, or always indoors, a low dose may be sensible. A blood test tells.",
-            $"{VitaminDMicrograms} µg ({VitaminDMicrograms * VitaminDUnitsPerMicrogram} IU) a day in all",
+            $"{VitaminDMicrograms} micrograms ({VitaminDMicrograms * VitaminDUnitsPerMicrogram} IU) a day in all",
             "kidney stones, high calcium, sarcoidosis",
             "EFSA 2012 and 2023 (seen); IOM 2011 (from memory)"),
         new("omega-3 (EPA and DHA)",

@@ -30,7 +30,7 @@ internal static class ChoosingStep
         3 => s with { Phase = new Reading(s.Now, Leaf.StopSigns, p.Under) },
         4 when s.Place.Current is SlotItem => s with { Phase = new Reading(s.Now, Leaf.CueCard, p.Under) },
         5 when s.Place.Current is not null => s with { Phase = p with { What = Choice.CutShort } },
-        6 => s with { Phase = p with { What = Choice.BodyWeight } },
+        6 when !s.Setting.Lifter.Body.Hidden => s with { Phase = p with { What = Choice.BodyWeight } },
         7 when s.Place.Current is SlotItem item => SoreTelling.Tell(s, p, item),
         8 => s with { Phase = p with { What = Choice.Leaving } },
         9 => s with { Phase = new Reading(s.Now, Leaf.Help, p.Under) },

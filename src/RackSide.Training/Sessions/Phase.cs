@@ -105,6 +105,9 @@ public sealed record Choosing(Instant Since, Choice What, Phase Under) : Phase(S
 {
     /// <summary>A number typed so far, where the choice asks for one.</summary>
     public string Typed { get; init; } = "";
+
+    /// <summary>The doubt about it that was put in words and that the same key again settles.</summary>
+    public string? Doubt { get; init; }
 }
 
 /// <summary>The choices that can lie over a session.</summary>

@@ -30,6 +30,9 @@ public sealed record SessionSetting
     /// <summary>The sessions before this one.</summary>
     public required TrainingHistory Before { get; init; }
 
+    /// <summary>The lifter's body weights before, oldest first; a weight unlike them is asked back.</summary>
+    public IReadOnlyList<WeighIn> WeighIns { get; init; } = [];
+
     /// <summary>How long the lifter takes over a set, for the time that is left.</summary>
     public LifterPace Pace { get; init; } = LifterPace.Usual;
 

@@ -29,6 +29,8 @@ internal static class Examples
         PlatesCommand => [Plates, ("rackside plates 62,5", "the same"), ("rackside plates 135lb", "in pounds, with the plates of this gym"), ("rackside plates 20 --for bb-curl", "on the bar kept for it")],
         KnownCommand => [("rackside known deadlift 60 8", "begin below 60 kg for 8"), ("rackside known front squat 95lb 5", "in pounds"), ("rackside known deadlift --take-back", "begin with the search after all")],
         SoreCommand => [("rackside sore squat", "squats are lighter next time"), ("rackside sore squat --take-back", "they were not sore after all")],
+        WeighCommand => [("rackside weigh 72.4", "this morning's body weight"), ("rackside weigh 72,4 --slept 7:30 --food 2600", "with last night and yesterday's food"), ("rackside weigh 159.6lb --sure", "in pounds, and meant although far from the last"), ("rackside weigh --json", "for another program")],
+        BodyCommand => [("rackside body", "trend, verdict, need, target"), ("rackside body --height 178 --age 41 --sex female", "what the formulas want"), ("rackside body --facts supplements", "a page of facts"), ("rackside body --hide", "show nothing of it"), ("rackside body --show", "show it again"), ("rackside body --json", "for another program")],
         LiftersCommand => [("rackside lifters", "who trains here"), ("rackside lifters --json", "for another program")],
         CheckCommand => [Check, ("rackside check --data .", "the files in another folder")],
         PlanCommand or PlanCheckCommand => [Plan],

@@ -34,6 +34,8 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new PlatesCommand(this, around));
         Subcommands.Add(new KnownCommand(this, around));
         Subcommands.Add(new SoreCommand(this, around));
+        Subcommands.Add(new WeighCommand(this, around));
+        Subcommands.Add(new BodyCommand(this, around));
         Subcommands.Add(new LiftersCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));
         Subcommands.Add(new PlanCommand(this, around));

@@ -17,7 +17,10 @@ internal static class Tollbooth
     /// <summary>Ottoline Marsh: new to lifting; a stall, a holiday, and the small mishaps of a beginning.</summary>
     public static Story Ottoline { get; } = new()
     {
-        Joins = at => new Lifter("ottoline", "Ottoline Marsh", MassUnit.Kilogram, at, AvoidInverted: true),
+        Joins = at => new Lifter("ottoline", "Ottoline Marsh", MassUnit.Kilogram, at, AvoidInverted: true)
+        {
+            Body = new() { Height = Height.Cm(168), BornBy = new LocalDate(1985, 3, 9), Sex = FormulaSex.Female, Rises = new LocalTime(6, 30) },
+        },
         Seed = 41,
         Hour = 18,
         Away = 49..56,
@@ -52,7 +55,10 @@ internal static class Tollbooth
     /// <summary>Bram Okafor-Lind: weighs himself in pounds; away for the last three weeks.</summary>
     public static Story Bram { get; } = new()
     {
-        Joins = at => new Lifter("bram", "Bram Okafor-Lind", MassUnit.Pound, at),
+        Joins = at => new Lifter("bram", "Bram Okafor-Lind", MassUnit.Pound, at)
+        {
+            Body = new() { Height = Height.Feet(5, 11), BornBy = new LocalDate(1988, 6, 21), Sex = FormulaSex.Male, Activity = DailyActivity.Active },
+        },
         Seed = 38,
         Hour = 20,
         Away = (Days - 21)..Days,

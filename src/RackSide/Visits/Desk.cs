@@ -1,6 +1,7 @@
 using NodaTime;
 using RackSide.Files;
 using RackSide.Pages;
+using RackSide.Pages.Bodies;
 using RackSide.Pages.Calendars;
 using RackSide.Pages.Lifters;
 using RackSide.Pages.Rack;
@@ -70,18 +71,34 @@ internal sealed class Desk(Gym gym)
         return Offer(gym.TodaysPlan(lifter, DueRule.Extra(gym.Plan, Past.Days(history), gym.Today, Past.Away(history))));
     }
 
-    /// <summary>A body weight, then the rest day again.</summary>
-    public IConversation Weigh(Lifter lifter, Mass weight)
+    /// <summary>A check-in.</summary>
+    public CheckInConversation CheckIn(Lifter lifter)
     {
-        gym.Logbook.Weigh(lifter.Key, gym.Today, weight);
-        return Today(lifter, $"{weight} written");
+        var on = gym.Today;
+        return new(on, lifter.Unit, weight => new CheckIns(gym, lifter).Doubt(weight, on));
     }
+
+    /// <summary>What a check-in told is kept, then today again.</summary>
+    public IConversation CheckedIn(Lifter lifter, CheckInConversation checkIn)
+    {
+        var written = checkIn.Left ? "" : new CheckIns(gym, lifter).Keep(checkIn.Answers, checkIn.On);
+        return Today(lifter, written.Length > 0 ? "check-in written" : null);
+    }
+
+    /// <summary>The page of the body.</summary>
+    public StandingConversation Body(Lifter lifter) => new(new CheckIns(gym, lifter).Standing);
+
+    /// <summary>What the formulas want to know.</summary>
+    public ProfileConversation Profile(Lifter lifter) => new(lifter.Body, gym.Today, lifter.Unit, new CheckIns(gym, lifter).Doubt);
+
+    /// <summary>What was told for the formulas is kept.</summary>
+    public Lifter Keep(Lifter lifter, BodyProfile profile) => profile == lifter.Body ? lifter : new CheckIns(gym, lifter).Keep(profile);
 
     /// <summary>This week's page.</summary>
     public WeekConversation Week(Lifter lifter) => new(gym.Week(lifter, null, gym.Today));
 
     /// <summary>The list behind today's plan.</summary>
-    public MoreConversation More() => new(Title(offered!.Day!.Kind, offeredOn), offered.Trimmed);
+    public MoreConversation More(Lifter lifter) => new(Title(offered!.Day!.Kind, offeredOn), offered.Trimmed, lifter.Body.Hidden);
 
     /// <summary>How much time there is.</summary>
     public LessTimeConversation LessTime() => new(Title(offered!.Day!.Kind, offeredOn), whole!.Estimate);
@@ -213,21 +230,21 @@ internal sealed class Desk(Gym gym)
     private IConversation Today(Lifter lifter, string? done)
     {
         var todays = gym.TodaysPlan(lifter);
-        return todays.Due.Kind == DueKind.Train ? Offer(todays) : RestDay(lifter, todays, done);
+        return todays.Due.Kind == DueKind.Train ? Offer(todays, done) : RestDay(lifter, todays, done);
     }
 
-    private TodayConversation Offer(TodaysPlan todays)
+    private TodayConversation Offer(TodaysPlan todays, string? done = null)
     {
         (whole, offeredOn) = (todays, gym.Today);
-        return OfferAgain(todays);
+        return OfferAgain(todays, done);
     }
 
-    private TodayConversation OfferAgain(TodaysPlan todays)
+    private TodayConversation OfferAgain(TodaysPlan todays, string? done = null)
     {
         offered = todays;
         var needs = $"{PlanTexts.Needs(todays)} {PlanTexts.Instead(todays)}".Trim();
         return new TodayConversation(
-            new TodayTexts(Title(todays.Day!.Kind, offeredOn), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, gym.Report ?? ""),
+            new TodayTexts(Title(todays.Day!.Kind, offeredOn), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, done is null ? gym.Report ?? "" : $"{done}."),
             gym.Catalogue,
             lookedAt < todays.Prescriptions.Count ? lookedAt : 0);
     }
@@ -242,7 +259,7 @@ internal sealed class Desk(Gym gym)
             due.Why,
             $"{due.Next.Short()}, {due.NextDay.Name}",
             string.Join(", ", next.Prescriptions.Select(p => PlanTexts.Short(gym.Catalogue, p))),
-            lifter.Unit,
+            lifter.Body.Hidden,
             done));
     }
 

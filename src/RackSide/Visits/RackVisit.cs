@@ -1,6 +1,7 @@
 using NodaTime;
 using RackSide.Kiosk;
 using RackSide.Pages;
+using RackSide.Pages.Bodies;
 using RackSide.Pages.Calendars;
 using RackSide.Pages.Lifters;
 using RackSide.Pages.Rack;
@@ -103,7 +104,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         if (gym.Today != shownOn)
         {
             shownOn = gym.Today;
-            if (inner is TodayConversation or RestDayConversation or MoreConversation or CalendarConversation)
+            if (inner is TodayConversation or RestDayConversation or MoreConversation or CalendarConversation or StandingConversation)
             {
                 inner = desk.Today(Lifter!);
                 inner.Wake = wake;
@@ -147,17 +148,23 @@ internal sealed class RackVisit : IConversation, IDisposable
         TodayConversation { Begun: true } => desk.Begin(Lifter!),
         TodayConversation { KnowsASet: { } slot } => desk.KnownSet(slot),
         KnownSetConversation known => desk.Know(Lifter!, known),
-        TodayConversation { More: true } => desk.More(),
+        TodayConversation { More: true } => desk.More(Lifter!),
         MoreConversation { Choice: MoreChoice.LessTime } => desk.LessTime(),
         MoreConversation { Choice: MoreChoice.WholePlan } => desk.WholePlan(),
         MoreConversation { Choice: MoreChoice.Calendar } => desk.Calendar(Lifter!),
         MoreConversation { Choice: MoreChoice.Away } => desk.Away(Lifter!),
+        RestDayConversation { Choice: RestDayChoice.CheckIn } or MoreConversation { Choice: MoreChoice.CheckIn }
+            or StandingConversation { Choice: BodyChoice.CheckIn } => desk.CheckIn(Lifter!),
+        RestDayConversation { Choice: RestDayChoice.BodyPage } or MoreConversation { Choice: MoreChoice.Body } => desk.Body(Lifter!),
+        CheckInConversation checkIn => desk.CheckedIn(Lifter!, checkIn),
+        StandingConversation { Choice: BodyChoice.Profile } => desk.Profile(Lifter!),
+        StandingConversation => desk.Today(Lifter!),
+        ProfileConversation { Profile: { } told } => Told(told),
         MoreConversation => desk.Within(Lifter!, null),
         LessTimeConversation less => desk.Within(Lifter!, less.Minutes),
         CalendarConversation => desk.Today(Lifter!),
         AwayConversation { Choice: { } choice } => desk.Away(Lifter!, choice),
         RestDayConversation { Choice: RestDayChoice.TrainAnyway } => desk.TrainAnyway(Lifter!),
-        RestDayConversation { Choice: RestDayChoice.Weigh weigh } => desk.Weigh(Lifter!, weigh.BodyMass),
         RestDayConversation { Choice: RestDayChoice.WeekPage } => desk.Week(Lifter!),
         RestDayConversation { Choice: RestDayChoice.CalendarPage } => desk.Calendar(Lifter!),
         RestDayConversation { Choice: RestDayChoice.AwayPage } => desk.Away(Lifter!),
@@ -170,6 +177,12 @@ internal sealed class RackVisit : IConversation, IDisposable
         gym.Clock.Mend(today, gym.Zone, doubt!.Last);
         shownOn = gym.Today;
         return AtTheDoor();
+    }
+
+    private IConversation Told(BodyProfile profile)
+    {
+        Lifter = desk.Keep(Lifter!, profile);
+        return Lifter.Body.Hidden ? desk.Today(Lifter) : desk.Body(Lifter);
     }
 
     private IConversation Join(SetUpAnswers answers)

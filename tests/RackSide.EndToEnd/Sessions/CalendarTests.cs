@@ -140,7 +140,7 @@ public sealed class CalendarTests
             await first.Sees("DAYS AWAY");
             first.Press("KP/");
             await first.Sees("REST DAY");
-            first.Press("KP6");
+            first.Press("KP7");
             (await first.Screen.WaitForEnd()).Should().Be(0);
         }
     }

@@ -98,6 +98,8 @@ internal static class Gens
         Gen.Select(Date, Maybe(Date), Gen.Enum<AwayFor>(), (from, until, why) => (Fact)new AwayTold(id, at, from, until, why)),
         Gen.Select(Date, Gen.Enum<Motion>(), (on, motion) => (Fact)new SoreTold(id, at, on, motion)),
         Gen.Select(Date, Text, Gen.Int, Mass, (on, exercise, reps, load) => (Fact)new SetKnown(id, at, on, exercise, reps, load)),
+        Gen.Select(Date, Maybe(Duration), Maybe(Gen.Int), Maybe(Gen.Int), Maybe(Gen.Enum<Soreness>()), (on, slept, food, water, sore) =>
+            (Fact)new DayTold(id, at, on) { Slept = slept, Kilocalories = food, Millilitres = water, Sore = sore }),
         Gen.Select(Text, Prescription, (slot, filled) => (Fact)new ExerciseSwapped(id, at, slot, filled)),
         Gen.Select(Maybe(Instant), Duration, (ends, left) => (Fact)new RestChanged(id, at, ends, left)),
         Text.Select(item => (Fact)new ItemTicked(id, at, item)),
@@ -107,8 +109,19 @@ internal static class Gens
         Date.Select(date => (Fact)new SessionRedated(id, at, date)),
         Gen.Const((Fact)new SessionClosed(id, at))));
 
+    public static readonly Gen<BodyProfile> Body =
+        from height in Maybe(Gen.Select(Gen.Long[-1_000_000_000, 1_000_000_000], Gen.Enum<LengthUnit>(), (n, unit) => new Height(n / 1000m, unit)))
+        from born in Maybe(Date)
+        from sex in Maybe(Gen.Enum<FormulaSex>())
+        from activity in Gen.Enum<DailyActivity>()
+        from rises in Maybe(Gen.Long[0, NodaConstants.NanosecondsPerDay - 1].Select(LocalTime.FromNanosecondsSinceMidnight))
+        from withheld in Gen.Bool
+        from hidden in Gen.Bool
+        select new BodyProfile { Height = height, BornBy = born, Sex = sex, Activity = activity, Rises = rises, NoTargets = withheld, Hidden = hidden };
+
     public static readonly Gen<Lifter> Lifter = Gen.Select(
-        Text, Text, Gen.Enum<MassUnit>(), Instant, Gen.Bool, Gen.Bool, (k, n, u, j, c, a) => new Lifter(k, n, u, j, c, a));
+        Gen.Select(Text, Text, Gen.Enum<MassUnit>()), Instant, Gen.Bool, Gen.Bool, Gen.OneOf(Gen.Const(BodyProfile.Empty), Body),
+        (who, j, c, a, b) => new Lifter(who.Item1, who.Item2, who.Item3, j, c, a) { Body = b });
 
     public static readonly Gen<Entry> Entry = Gen.OneOf<Entry>(
         Lifter.Select(l => (Entry)new Entry.LifterKept(l)),

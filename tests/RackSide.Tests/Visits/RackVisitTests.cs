@@ -63,7 +63,7 @@ public sealed class RackVisitTests : IDisposable
     }
 
     [Fact]
-    public void On_a_rest_day_a_body_weight_is_kept_and_the_week_can_be_looked_at()
+    public void On_a_rest_day_a_check_in_is_kept_and_the_week_and_the_body_can_be_looked_at()
     {
         FirstDay();
         clock.AdvanceDays(1);
@@ -72,12 +72,22 @@ public sealed class RackVisitTests : IDisposable
         {
             Shows(visit).Should().Contain("REST DAY  Tue 24 Nov").And.Contain("Wed 25 Nov, Skills day");
             Press(visit, "2");
-            Press(visit, "72,4E");
-            Shows(visit).Should().Contain("72.4 kg written");
+            Press(visit, "72,4E7.5EEE2");
+            Shows(visit).Should().Contain("check-in written");
             Press(visit, "3");
             Shows(visit).Should().Contain("WEEK 48").And.Contain("72.4 kg");
             Press(visit, "E");
             Shows(visit).Should().Contain("REST DAY");
+            Press(visit, "6");
+            Shows(visit).Should().Contain("BODY  Tue 24 Nov").And.Contain("slept 7 h 30, a little sore").And.Contain("not told yet: height");
+            Press(visit, "2");
+            Press(visit, "1168E218.E");
+            Shows(visit).Should().Contain("Type the year you were born in");
+            Press(visit, "/38");
+            Shows(visit).Should().Contain("not told yet: age");
+            Press(visit, "27");
+            Press(visit, "8");
+            Shows(visit).Should().Contain("REST DAY").And.NotContain("body");
             Press(visit, "E");
             visit.Ended.Should().BeTrue();
         });

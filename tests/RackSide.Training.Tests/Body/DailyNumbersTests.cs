@@ -38,7 +38,7 @@ public class DailyNumbersTests
 
     [Fact] // 100 µg = 4000 IU: EFSA J 2012;10(7):2813 (seen); 1 µg is 40 IU.
     public void The_upper_level_of_vitamin_D() => SupplementFacts.All.Should().ContainSingle(s => s.Name == "vitamin D")
-        .Which.Limit.Should().Be("100 µg (4000 IU) a day in all");
+        .Which.Limit.Should().Be("100 micrograms (4000 IU) a day in all");
 
     [Fact] // Kreider et al. 2017, J Int Soc Sports Nutr 14:18 (second-hand); EFSA J 2012;10(7):2815 (seen).
     public void Supplements_say_how_much_who_asks_first_and_who_says_so()

@@ -1,3 +1,4 @@
+using NodaTime;
 using RackSide.Tollbooth;
 using RackSide.Training.History;
 using RackSide.Training.Measures;
@@ -89,6 +90,50 @@ public sealed class ChoicesTests
 
         rack.Said.Should().Be("Type a body weight, 20 to 350 kg.");
         rack.Session.Record.Closed.Should().BeFalse();
+    }
+
+    [Fact]
+    public void A_body_weight_far_from_the_last_is_asked_back_and_kept_when_it_is_meant()
+    {
+        var rack = Last(s => s with { WeighIns = [new(new LocalDate(2026, 11, 20), Mass.Kg(72.4m))] }).Press("82.4E");
+
+        rack.Phase.Should().BeOfType<Finishing>().Which.Doubt.Should().Be("82.4 kg is 10 kg more than the last, 72.4 kg on Fri 20 Nov");
+        rack.Written.OfType<BodyWeighed>().Should().BeEmpty();
+        rack.Wait(1).Press("E").Written.OfType<BodyWeighed>().Should().ContainSingle().Which.Weight.Should().Be(Mass.Kg(82.4m));
+    }
+
+    [Fact]
+    public void After_a_doubt_it_can_be_typed_again()
+    {
+        var rack = Last(s => s with { WeighIns = [new(new LocalDate(2026, 11, 20), Mass.Kg(72.4m))] }).Press("82.4E").Wait(1).Press("/72.4E");
+
+        rack.Written.OfType<BodyWeighed>().Should().ContainSingle().Which.Weight.Should().Be(Mass.Kg(72.4m));
+    }
+
+    [Fact]
+    public void Where_body_weight_is_hidden_it_is_not_asked_and_not_taken()
+    {
+        var rack = Last(s => s with { Lifter = s.Lifter with { Body = new() { Hidden = true } } }).Press("72E");
+
+        rack.Written.OfType<BodyWeighed>().Should().BeEmpty();
+        rack.Session.Record.Closed.Should().BeTrue();
+    }
+
+    [Fact]
+    public void In_the_menu_it_is_asked_back_too()
+    {
+        var session = TollboothDay.Begin(TollboothDay.Strength, []);
+        var setting = session.Setting with { WeighIns = [new(new LocalDate(2026, 11, 20), Mass.Kg(72.4m))] };
+        var rack = new Rack(session with { Setting = setting }).To(i => i is WorkItem).RestOut().Press("/682.4E");
+
+        rack.Phase.Should().BeOfType<Choosing>().Which.Doubt.Should().Contain("10 kg more than the last");
+        rack.Wait(1).Press("E").Written.OfType<BodyWeighed>().Should().ContainSingle().Which.Weight.Should().Be(Mass.Kg(82.4m));
+    }
+
+    private static Rack Last(Func<SessionSetting, SessionSetting> with)
+    {
+        var session = TollboothDay.Begin(TollboothDay.Strength, []);
+        return new Rack(session with { Setting = with(session.Setting) }).To(i => i is WorkItem).RestOut().Press("/53").Wait(1);
     }
 
     [Fact]
