@@ -3,5 +3,15 @@ using RackSide.Commands;
 
 return Entry.Run(args, new Surroundings(Environment.GetEnvironmentVariable, Console.Out, Console.Error)
 {
+    Ask = question =>
+    {
+        if (Console.IsInputRedirected)
+        {
+            return null;
+        }
+
+        Console.Error.Write(question);
+        return Console.In.ReadLine() ?? "";
+    },
     TerminalSize = () => Console.IsOutputRedirected ? null : (Console.WindowWidth, Console.WindowHeight),
 });

@@ -33,8 +33,9 @@ public static class GymFile
         var sound = fields.Optional("sound", YamlValues.Switch) ?? true;
         var zone = Zone(fields, mistakes);
         var starts = fields.Optional("week_starts", YamlValues.WeekStart) ?? IsoDayOfWeek.Monday;
+        var backups = fields.Optional("backups", YamlValues.Megabytes) ?? HouseRules.UsualBackupMegabytes;
         fields.TellUnknown();
-        return kit is null ? null : new HouseRules(kit, days, sound) { Zone = zone, WeekStarts = starts };
+        return kit is null ? null : new HouseRules(kit, days, sound) { Zone = zone, WeekStarts = starts, BackupMegabytes = backups };
     }
 
     private static DateTimeZone? Zone(Fields fields, MistakeList mistakes)

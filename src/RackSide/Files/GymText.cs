@@ -20,6 +20,8 @@ internal static class GymText
         Equipment(text, rules.Kit);
         Line(text, "# Whether the bell may ring: on or off.", $"sound: {(rules.Sound ? "on" : "off")}", "");
         Line(text, "# The weekday that a shown week begins with: monday, sunday or saturday.", $"week_starts: {rules.WeekStarts.ToString().ToLowerInvariant()}", "");
+        Line(text, "# How much room the backups beside the logbook may take; off for none.",
+            $"backups: {(rules.BackupMegabytes == 0 ? "off" : $"{rules.BackupMegabytes.ToString(CultureInfo.InvariantCulture)} MB")}", "");
         Line(text, "# The gym's time zone, such as Europe/London; where none is written, that of the machine.",
             rules.Zone is { } zone ? $"time_zone: {zone.Id}" : "# time_zone: Europe/London");
         return text.ToString();
