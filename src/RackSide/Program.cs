@@ -13,5 +13,6 @@ return Entry.Run(args, new Surroundings(Environment.GetEnvironmentVariable, Cons
         Console.Error.Write(question);
         return Console.In.ReadLine() ?? "";
     },
+    In = Console.In,
     TerminalSize = () => Console.IsOutputRedirected ? null : (Console.WindowWidth, Console.WindowHeight),
 });
