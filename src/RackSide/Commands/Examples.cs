@@ -12,6 +12,8 @@ internal static class Examples
     private static readonly (string Line, string Does) Squat = ("rackside history squat", "every squat day, set by set");
     private static readonly (string Line, string Does) Plates = ("rackside plates 62.5", "which plates go on each side");
     private static readonly (string Line, string Does) Check = ("rackside check", "where the files are, and whether all is well");
+    private static readonly (string Line, string Does) Backup = ("rackside backup", "the logbook in one file, beside it");
+    private static readonly (string Line, string Does) Export = ("rackside export record.json", "everything, for another program");
     private static readonly (string Line, string Does) Plan = ("rackside plan check my-plan.yaml", "every mistake in a plan, by line");
 
     /// <summary>The examples of a command, the most wanted first.</summary>
@@ -31,6 +33,10 @@ internal static class Examples
         SoreCommand => [("rackside sore squat", "squats are lighter next time"), ("rackside sore squat --take-back", "they were not sore after all")],
         WeighCommand => [("rackside weigh 72.4", "this morning's body weight"), ("rackside weigh 72,4 --slept 7:30 --food 2600", "with last night and yesterday's food"), ("rackside weigh 159.6lb --sure", "in pounds, and meant although far from the last"), ("rackside weigh --json", "for another program")],
         BodyCommand => [("rackside body", "trend, verdict, need, target"), ("rackside body --height 178 --age 41 --sex female", "what the formulas want"), ("rackside body --facts supplements", "a page of facts"), ("rackside body --hide", "show nothing of it"), ("rackside body --show", "show it again"), ("rackside body --json", "for another program")],
+        BackupCommand => [Backup, ("rackside backup /media/stick", "the same on a USB stick")],
+        RestoreCommand => [("rackside restore logbook-2026-11-25.db", "asks before it changes anything")],
+        ExportCommand => [Export, ("rackside export --lifter Ottoline", "one lifter, to the screen or a pipe")],
+        EraseCommand => [("rackside erase Ottoline", "asks first; cannot be taken back")],
         LiftersCommand => [("rackside lifters", "who trains here"), ("rackside lifters --json", "for another program")],
         CheckCommand => [Check, ("rackside check --data .", "the files in another folder")],
         PlanCommand or PlanCheckCommand => [Plan],

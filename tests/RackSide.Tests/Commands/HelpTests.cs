@@ -35,12 +35,20 @@ public class HelpTests(Tollbooth gym)
         {
             var words = line.Split(' ')[1..];
             using var folder = new PassingFolder();
-            words = [.. words.Select(w => w == "my-plan.yaml" ? folder.File(w, PlanFile.DefaultText) : w == "training.ics" || w.EndsWith(".html") ? folder.File(w, "") : w)];
+            words = [.. words.Select(w => w switch
+            {
+                "my-plan.yaml" => folder.File(w, PlanFile.DefaultText),
+                "training.ics" or "record.json" => folder.File(w, ""),
+                "/media/stick" => folder.Path,
+                _ when w.EndsWith(".html") => folder.File(w, ""),
+                "logbook-2026-11-25.db" => Directory.GetFiles(Path.Combine(copy.Path, "backups"))[0],
+                _ => w,
+            })];
 
             // Only one session can be entered for a day, so each of those examples has a logbook of its own.
             using var own = gym.Copy();
             var where = words[0] == "enter" ? own : copy;
-            CommandLine.In(where.Path, "2026-11-25T18:00").Typing(new string('\n', 20)).RunWords(words).Code.Should().Be(0, line);
+            CommandLine.In(where.Path, "2026-11-25T18:00").Answering("y").Typing(new string('\n', 20)).RunWords(words).Code.Should().Be(0, line);
         }
     }
 
