@@ -120,6 +120,11 @@ public sealed class LogbookSnapshot : ILogbook
     public void Append(FactId session, Fact fact) => throw ReadOnly();
 
     /// <inheritdoc/>
+    public void Settle()
+    {
+    }
+
+    /// <inheritdoc/>
     public void Tell(string lifter, Fact fact) => throw ReadOnly();
 
     /// <inheritdoc/>

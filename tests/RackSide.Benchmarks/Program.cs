@@ -7,4 +7,16 @@ if (args is ["plans"])
     return;
 }
 
+if (args is ["turns"])
+{
+    TurnTimes.Print();
+    return;
+}
+
+if (args is ["accepted-set"])
+{
+    AcceptedSet.Print();
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

@@ -1,6 +1,7 @@
 using System.Reflection;
 using RackSide.Files;
 using RackSide.Training.Progression;
+using RackSide.Training.Skills;
 using RackSide.Training.Strength;
 
 namespace RackSide.House;
@@ -10,7 +11,7 @@ public class SourcesTableTests
     private const string Document = "docs/sources.md";
 
     /// <summary>
-    /// The files of Progression, Strength and Loading that hold no rule of their own, and what they hold instead. A new
+    /// The files of Progression, Strength, Skills and Loading that hold no rule of their own, and what they hold instead. A new
     /// file there needs a row in sources.yaml, or a good reason here.
     /// </summary>
     private static readonly IReadOnlyDictionary<string, string> WithoutRule = new Dictionary<string, string>
@@ -21,6 +22,8 @@ public class SourcesTableTests
         ["LoadText.cs"] = "words",
         ["Meanwhile.cs"] = "what happened besides, as the rules look at it",
         ["Reasons.cs"] = "the codes",
+        ["SkillReasons.cs"] = "the codes of ladders",
+        ["RungSlots.cs"] = "a rung written out as a slot",
         ["Reps.cs"] = "targets written out by set",
         ["AsFewPlates.cs"] = "the other stack that a tie is told against",
         ["BarUser.cs"] = "one of two lifters as a value",
@@ -29,14 +32,19 @@ public class SourcesTableTests
         ["LoadBand.cs"] = "the loads that will do, as a value",
         ["PlanCost.cs"] = "what a plan costs, as a value",
         ["PlatePlan.cs"] = "what the plate rule gives",
+        ["TurnRows.cs"] = "the plate rule's search for many orders at once",
+        ["TurnSearch.cs"] = "the search of the rule of turns",
+        ["UsefulStates.cs"] = "the states of that search",
         ["SleeveStates.cs"] = "the search of the plate rule, numbered",
         ["SearchText.cs"] = "words",
+        ["BarSet.cs"] = "a set to be loaded, as a value",
+        ["HandleLoading.cs"] = "the loading rule on short handles",
+        ["PinAndAddOns.cs"] = "sums of a stack's positions and what is laid on",
         ["BarStack.cs"] = "the plates on one side as a value",
         ["BarTable.cs"] = "the search of the loading rule, kept",
         ["KitLoads.cs"] = "one answer an exercise, kept",
         ["LoadWords.cs"] = "words",
         ["Loadable.cs"] = "what the loading rule gives",
-        ["MassSum.cs"] = "a sum of one unit",
         ["MissingPair.cs"] = "what the loading rule gives where it cannot",
         ["PlateChange.cs"] = "the difference of two stacks",
         ["RampSet.cs"] = "what a ramp is made of",
@@ -120,7 +128,7 @@ public class SourcesTableTests
         Table.Violations(new RuleSources([new RuleGroup("", null, [row], null)]), withoutRule.ToDictionary(f => f, _ => "nothing"));
 
     private static IReadOnlyList<string> Codes() =>
-        [.. typeof(Reasons).GetFields(BindingFlags.Public | BindingFlags.Static).Where(f => f.IsLiteral).Select(f => (string)f.GetRawConstantValue()!)];
+        [.. new[] { typeof(Reasons), typeof(SkillReasons) }.SelectMany(t => t.GetFields(BindingFlags.Public | BindingFlags.Static)).Where(f => f.IsLiteral).Select(f => (string)f.GetRawConstantValue()!)];
 
     private static IEnumerable<string> Members<T>()
         where T : struct, Enum => Enum.GetNames<T>().Select(name => $"{typeof(T).Name}.{name}");

@@ -73,7 +73,7 @@ internal sealed class FactWriter : IDisposable
 
     /// <summary>Waits until all is on disk, but no longer than a write that fails or takes too long.</summary>
     /// <returns>Whether all is.</returns>
-    public bool Settle()
+    public bool WaitUntilWritten()
     {
         lock (unwritten)
         {
@@ -85,7 +85,7 @@ internal sealed class FactWriter : IDisposable
         }
     }
 
-    /// <summary>Has it try no more than once again before it is disposed of: what is not on disk was given up, or is elsewhere.</summary>
+    /// <summary>Has it try no more: what is not on disk was given up, or is elsewhere.</summary>
     public void GiveUp() => closing.Set();
 
     /// <summary>The next answer, or null.</summary>
@@ -113,6 +113,17 @@ internal sealed class FactWriter : IDisposable
                     return;
                 }
             }
+
+            SettleWhenIdle();
+        }
+    }
+
+    // After the answer: a lifter is not kept waiting for the second place on disk.
+    private void SettleWhenIdle()
+    {
+        if (waiting.Count == 0)
+        {
+            logbook.Settle();
         }
     }
 

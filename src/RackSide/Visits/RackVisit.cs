@@ -114,7 +114,7 @@ internal sealed class RackVisit : IConversation, IDisposable
             return;
         }
 
-        if (inner is SessionVisit { } session && left is null && !session.Settle())
+        if (inner is SessionVisit { } session && left is null && !session.WaitUntilWritten())
         {
             // It goes on trying under the page that says so.
             left = session;

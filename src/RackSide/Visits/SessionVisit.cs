@@ -60,12 +60,12 @@ internal sealed class SessionVisit : IConversation, IDisposable
     }
 
     /// <summary>Waits until everything is on disk; false where it cannot be, or takes too long.</summary>
-    public bool Settle() => writer.Settle();
+    public bool WaitUntilWritten() => writer.WaitUntilWritten();
 
     /// <summary>Goes on with it after it was left.</summary>
     public void GoOn() => Ended = false;
 
-    /// <summary>Tries no more than once again to write: what is not on disk was given up, or is elsewhere.</summary>
+    /// <summary>Tries no more to write: what is not on disk was given up, or is elsewhere.</summary>
     public void GiveUp() => writer.GiveUp();
 
     /// <summary>Waits until everything is on disk, or cannot be.</summary>

@@ -60,7 +60,7 @@ public class FactWriterTests
         var writer = new FactWriter(disk, Clock, () => { }, TimeSpan.FromHours(1));
         Write(writer, 3);
 
-        writer.Settle().Should().BeFalse();
+        writer.WaitUntilWritten().Should().BeFalse();
 
         writer.Unwritten.Select(u => u.Fact.Id.Sequence).Should().Equal(2, 3, 4);
         writer.Trouble.Should().Be("no space left on device");
@@ -70,15 +70,30 @@ public class FactWriterTests
     }
 
     [Fact]
-    public void It_settles_once_all_is_on_disk()
+    public void Waiting_ends_once_all_is_on_disk()
     {
         var writer = new FactWriter(new Disk(failures: 0), Clock, () => { }, TimeSpan.Zero);
         Write(writer, 20);
 
-        writer.Settle().Should().BeTrue();
+        writer.WaitUntilWritten().Should().BeTrue();
 
         writer.Unwritten.Should().BeEmpty();
         writer.Dispose();
+    }
+
+    [Fact]
+    public void It_settles_after_the_last_answer_and_not_while_others_wait()
+    {
+        var disk = new Disk(failures: 0);
+        var woken = 0;
+        disk.OnSettle = () => disk.SettledAfter.Add((disk.Written.Count, Volatile.Read(ref woken)));
+        var writer = new FactWriter(disk, Clock, () => Interlocked.Increment(ref woken), TimeSpan.Zero);
+
+        Write(writer, 5);
+        writer.Dispose();
+
+        disk.SettledAfter.Should().OnlyContain(s => s.Written == s.Answered);
+        disk.SettledAfter[^1].Written.Should().Be(5);
     }
 
     private static void Write(FactWriter writer, int count)
@@ -116,6 +131,12 @@ public class FactWriterTests
 
             Written.Add(fact);
         }
+
+        public Action OnSettle { get; set; } = () => { };
+
+        public List<(int Written, int Answered)> SettledAfter { get; } = [];
+
+        public void Settle() => OnSettle();
 
         public FactId NextId() => throw new InvalidOperationException();
 
