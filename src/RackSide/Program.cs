@@ -14,10 +14,7 @@ return Entry.Run(args, new Surroundings(Environment.GetEnvironmentVariable, Cons
         Console.Error.Write(question);
         return Console.In.ReadLine() ?? "";
     },
-<<<<<<< HEAD
     Sticks = () => Sticks.Mounted(Environment.GetEnvironmentVariable),
-=======
     In = Console.In,
->>>>>>> copies
     TerminalSize = () => Console.IsOutputRedirected ? null : (Console.WindowWidth, Console.WindowHeight),
 });

@@ -26,13 +26,8 @@ internal static class ScreenCommand
         }
 
         using var gym = command.Open(parsed);
-<<<<<<< HEAD
         using var visit = new RackVisit(gym, parsed.GetValue(command.Who), around.Sticks);
-        var outcome = ScreenHost.Run(visit, gym.Clock, options with
-=======
-        using var visit = new RackVisit(gym, parsed.GetValue(command.Who));
         var shown = options with
->>>>>>> copies
         {
             Sound = options.Sound && gym.Rules is not { Sound: false },
             Hangup = () => Leave(gym, visit),
