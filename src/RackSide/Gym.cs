@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using NodaTime;
 using RackSide.Files;
+using RackSide.Kiosk;
 using RackSide.Logbook;
 using RackSide.Places;
 using RackSide.Time;
@@ -27,8 +28,9 @@ internal sealed class Gym : IDisposable
     private readonly Plan plan;
     private readonly IDisposable? closing;
     private readonly DateTimeZone? abroad;
-    private bool backedUp;
+    private long backedUp;
     private bool closed;
+    private Plan? followed;
 
     private Gym(
         Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, ILogbook? logbook, IDisposable? closing, DateTimeZone? abroad)
@@ -82,10 +84,21 @@ internal sealed class Gym : IDisposable
     /// <summary>The plan on the weekdays of this gym, where they are as many as the plan has; or rolling, where the gym's days roll.</summary>
     public Plan Plan => Rules switch
     {
-        { Rolls: true } => plan.AsRolling(),
-        { } rules when !plan.Rolls && rules.TrainingDays.Count == plan.Week.Count => plan.On(rules.TrainingDays),
-        _ => plan,
+        { Rolls: true } => Followed.AsRolling(),
+        { } rules when !Followed.Rolls && rules.TrainingDays.Count == Followed.Week.Count => Followed.On(rules.TrainingDays),
+        _ => Followed,
     };
+
+    private Plan Followed => followed ?? plan;
+
+    /// <summary>From here on the plan is the one this lifter chose, or the gym's own.</summary>
+    /// <returns>A sentence where the chosen one cannot be read any more, so that the gym's own is taken; else null.</returns>
+    public string? TrainBy(Lifter lifter)
+    {
+        var read = lifter.Plan is { } name ? PlansHere.Read(Folders, name, Catalogue) : null;
+        followed = read?.Value;
+        return read is { Value: null } ? $"{lifter.Name}'s plan {lifter.Plan} cannot be used, so the gym's is: {read.Mistakes[0]}" : null;
+    }
 
     /// <summary>What the gym owns; a default kit before the first set-up.</summary>
     public GymKit Kit => Rules?.Kit ?? KitDefaults.For(MassUnit.Kilogram);
@@ -199,17 +212,17 @@ internal sealed class Gym : IDisposable
         _ => null,
     };
 
-    /// <summary>Makes the backup of a stay in which something was written, once; the older ones are thinned by the house rules.</summary>
+    /// <summary>Makes a backup where something was written since the last; the older ones are thinned by the house rules.</summary>
     /// <returns>A sentence where it could not be made; else null.</returns>
     public string? BackUp()
     {
         var most = (Rules?.BackupMegabytes ?? HouseRules.UsualBackupMegabytes) * 1_000_000L;
-        if (backedUp || closing is not null || most == 0 || Logbook is not LiteLogbook { Wrote: true } own)
+        if (closing is not null || most == 0 || Logbook is not LiteLogbook own || own.Writes == backedUp)
         {
             return null;
         }
 
-        backedUp = true;
+        backedUp = own.Writes;
         try
         {
             new Backups(BackupFolder).Rotate(own.Snapshot(), Today, most);

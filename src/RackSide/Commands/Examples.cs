@@ -33,6 +33,7 @@ internal static class Examples
         RestoreCommand => [("rackside restore logbook-2026-11-25.db", "asks before it changes anything")],
         ExportCommand => [Export, ("rackside export --lifter Ottoline", "one lifter, to the screen or a pipe")],
         EraseCommand => [("rackside erase Ottoline", "asks first; cannot be taken back")],
+        LiftersCommand => [("rackside lifters", "who trains here"), ("rackside lifters --json", "for another program")],
         CheckCommand => [Check, ("rackside check --data .", "the files in another folder")],
         PlanCommand or PlanCheckCommand => [Plan],
         _ => [("rackside", "the full screen beside the rack"), Today, Week, Calendar, Squat, Plates, Check],

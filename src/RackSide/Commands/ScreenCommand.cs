@@ -25,8 +25,13 @@ internal static class ScreenCommand
             throw new Refusal(ExitCode.Usage, NoTerminal);
         }
 
+        if (parsed.GetValue(command.Kiosk))
+        {
+            return KioskScreen.Run(command, around, parsed, options, plain);
+        }
+
         using var gym = command.Open(parsed);
-        using var visit = new RackVisit(gym, parsed.GetValue(command.Who), around.Sticks);
+        using var visit = new RackVisit(gym, parsed.GetValue(command.Who), places: around.Sticks);
         var shown = options with
         {
             Sound = options.Sound && gym.Rules is not { Sound: false },

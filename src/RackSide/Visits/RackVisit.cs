@@ -1,6 +1,8 @@
 using NodaTime;
+using RackSide.Kiosk;
 using RackSide.Pages;
 using RackSide.Pages.Calendars;
+using RackSide.Pages.Lifters;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
 using RackSide.Pages.SetUps;
@@ -18,6 +20,8 @@ internal sealed class RackVisit : IConversation, IDisposable
     private readonly Desk desk;
     private readonly Rescue rescue;
     private readonly ClockDoubt? doubt;
+    private readonly GuessBrakes brakes;
+    private readonly bool joining;
     private IConversation inner;
     private SessionVisit? left;
     private LocalDate shownOn;
@@ -26,16 +30,23 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <summary>Begins a stay.</summary>
     /// <param name="gym">Where.</param>
     /// <param name="lifter">Who; null for the first who joined, or for a set-up where nobody has.</param>
+    /// <param name="joining">Whether somebody new joins instead.</param>
+    /// <param name="brakes">How far the guessing of PINs is slowed; of its own if not given.</param>
     /// <param name="places">Gives other places for a copy, such as USB sticks; none if not said.</param>
-    public RackVisit(Gym gym, string? lifter, Func<IReadOnlyList<string>>? places = null)
+    public RackVisit(Gym gym, string? lifter, bool joining = false, GuessBrakes? brakes = null, Func<IReadOnlyList<string>>? places = null)
     {
-        this.gym = gym;
+        (this.gym, this.joining, this.brakes) = (gym, joining, brakes ?? new GuessBrakes());
         rescue = new Rescue(gym, places ?? (() => []));
         desk = new Desk(gym);
-        Lifter = gym.Lifter(lifter);
+        Lifter = joining ? null : gym.Lifter(lifter);
+        if (Lifter is not null)
+        {
+            gym.TrainBy(Lifter);
+        }
+
         shownOn = gym.Today;
         doubt = gym.Doubt();
-        inner = doubt is null ? Arrive() : desk.AskForTheDate(doubt);
+        inner = doubt is null ? AtTheDoor() : desk.AskForTheDate(doubt);
     }
 
     /// <summary>Who trains; null until somebody joins.</summary>
@@ -43,6 +54,9 @@ internal sealed class RackVisit : IConversation, IDisposable
 
     /// <summary>The facts of the session that could not be put on disk.</summary>
     public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten { get; private set; } = [];
+
+    /// <summary>Whether something of the session that runs cannot be put on disk now.</summary>
+    public bool IsUnwritten => (left ?? inner) is SessionVisit { Trouble: not null };
 
     /// <summary>The copy that holds them; null where none was made.</summary>
     public string? CopiedTo => rescue.CopiedTo;
@@ -64,6 +78,11 @@ internal sealed class RackVisit : IConversation, IDisposable
     public Bell Press(KeyPress key, Instant now)
     {
         var bell = inner.Press(key, now);
+        if (inner is PinConversation asked)
+        {
+            brakes.Keep(Lifter!, asked);
+        }
+
         GoOn();
         return bell;
     }
@@ -133,7 +152,9 @@ internal sealed class RackVisit : IConversation, IDisposable
         }
     }
 
-    private IConversation Arrive() => Lifter is null || gym.Rules is null ? desk.SetUp()
+    private IConversation AtTheDoor() => Lifter is { Pin: not null } asked ? brakes.Ask(asked) : Arrive();
+
+    private IConversation Arrive() => Lifter is null || gym.Rules is null ? desk.SetUp(joining && gym.Rules is not null)
         : gym.Logbook.Open(Lifter.Key) is { } open ? desk.Resume(Lifter, open)
         : desk.Today(Lifter);
 
@@ -141,6 +162,7 @@ internal sealed class RackVisit : IConversation, IDisposable
     private IConversation? After(IConversation ended) => ended switch
     {
         ClockConversation { Today: { } today } => Mended(today),
+        PinConversation { Right: true } => Arrive(),
         SetUpConversation { Answers: { } answers } => Join(answers),
         ResumeConversation { Choice: ResumeChoice.GoOn } => desk.GoOn(Lifter!),
         ResumeConversation { Choice: ResumeChoice.Close } => desk.Close(Lifter!),
@@ -186,12 +208,12 @@ internal sealed class RackVisit : IConversation, IDisposable
     {
         gym.Clock.Mend(today, gym.Zone, doubt!.Last);
         shownOn = gym.Today;
-        return Arrive();
+        return AtTheDoor();
     }
 
     private IConversation Join(SetUpAnswers answers)
     {
-        Lifter = desk.Join(answers);
+        Lifter = desk.Join(answers, joining);
         return desk.Today(Lifter);
     }
 }
