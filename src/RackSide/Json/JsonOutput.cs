@@ -33,6 +33,7 @@ internal static class JsonOutput
 [JsonSerializable(typeof(CalendarJson))]
 [JsonSerializable(typeof(RedateJson))]
 [JsonSerializable(typeof(BodyJson))]
+[JsonSerializable(typeof(CheckJson))]
 [JsonSerializable(typeof(LiftersJson))]
 [JsonSerializable(typeof(ForecastJson))]
 internal sealed partial class RackSideJson : JsonSerializerContext;
