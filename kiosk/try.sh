@@ -29,7 +29,7 @@ bare_system() {
     debootstrap --variant=minbase --include=systemd,systemd-sysv,udev,dbus,kbd,console-setup,tzdata,libssl3,procps,tmux,alsa-utils \
       bookworm "$bare" >"$work/debootstrap.log" || { tail -n 5 "$work/debootstrap.log" >&2; exit 1; }
   fi
-  cp -a "$bare" "$work/root"
+  cp -a "$bare" "$work/system"
 }
 
 # Versions to upgrade to: one that is as good, one whose program cannot run, and one that runs but never shows a screen.
@@ -41,20 +41,20 @@ other() { # other VERSION NAME [SCRIPT]
     printf '%s\n' '#!/bin/sh' "$3" >"$tree/usr/lib/rackside/rackside"
     chmod 755 "$tree/usr/lib/rackside/rackside"
   fi
-  dpkg-deb --root-owner-group -Zgzip --build "$tree" "$work/root/srv/$2.deb" >/dev/null
+  dpkg-deb --root-owner-group -Zgzip --build "$tree" "$work/system/srv/$2.deb" >/dev/null
 }
 
 bare_system
-mkdir -p "$work/root/srv"
-cp "$package" "$work/root/srv/first.deb"
-cp "$here/install.sh" "$here/try-inside.sh" "$work/root/srv/"
+mkdir -p "$work/system/srv"
+cp "$package" "$work/system/srv/first.deb"
+cp "$here/install.sh" "$here/try-inside.sh" "$work/system/srv/"
 other 99.1 good
 other 99.2 broken 'exit 1'
 # Says its version and finds the logbook in order, but as a screen it writes into the logbook's folder and dies.
 # shellcheck disable=SC2016 # for the shell of that program
 other 99.3 dying 'case $* in --version) echo 99.3 ;; check) exit 0 ;; *) echo spoilt >"$RACKSIDE_DATA/gym.yaml"; exit 70 ;; esac'
 
-cat >"$work/root/etc/systemd/system/try.service" <<'UNIT'
+cat >"$work/system/etc/systemd/system/try.service" <<'UNIT'
 [Unit]
 Description=Tries the installer
 After=multi-user.target
@@ -67,20 +67,20 @@ TimeoutStartSec=400
 [Install]
 WantedBy=graphical.target
 UNIT
-ln -s /etc/systemd/system/try.service "$work/root/etc/systemd/system/graphical.target.wants/try.service" 2>/dev/null || {
-  mkdir -p "$work/root/etc/systemd/system/graphical.target.wants"
-  ln -s /etc/systemd/system/try.service "$work/root/etc/systemd/system/graphical.target.wants/try.service"
+ln -s /etc/systemd/system/try.service "$work/system/etc/systemd/system/graphical.target.wants/try.service" 2>/dev/null || {
+  mkdir -p "$work/system/etc/systemd/system/graphical.target.wants"
+  ln -s /etc/systemd/system/try.service "$work/system/etc/systemd/system/graphical.target.wants/try.service"
 }
 
 # Twice: the program shuts the first one down, and the second one sees what was left.
 for boot in 1 2; do
-  echo "$boot" >"$work/root/srv/boot"
-  timeout 500 script --quiet --return --command "systemd-nspawn --quiet --directory=$work/root --register=no --keep-unit --boot" \
+  echo "$boot" >"$work/system/srv/boot"
+  timeout 500 script --quiet --return --command "systemd-nspawn --quiet --directory=$work/system --register=no --keep-unit --boot" \
     "$work/console" </dev/null >/dev/null 2>&1 || true
 done
-cat "$work/root/srv/seen"
-if ! grep -q '^all as it should be$' "$work/root/srv/seen" || grep -q '^WRONG' "$work/root/srv/seen"; then
-  cat "$work/root/srv/log" >&2
+cat "$work/system/srv/seen"
+if ! grep -q '^all as it should be$' "$work/system/srv/seen" || grep -q '^WRONG' "$work/system/srv/seen"; then
+  cat "$work/system/srv/log" >&2
   tail -c 2000 "$work/console" >&2
   exit 1
 fi
