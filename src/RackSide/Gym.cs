@@ -187,6 +187,8 @@ internal sealed class Gym : IDisposable
             Lifter = lifter,
             Before = before,
             Pace = LifterPace.Of(before),
+            LeadIn = Rules?.LeadIn ?? Duration.FromSeconds(5),
+            Reach = Rules?.WalkToKey ?? Duration.FromSeconds(2),
             Checks = BeforeLoading.For(day.Kind, prescriptions.Select(p => Catalogue[p.Exercise]), Kit),
         };
     }
