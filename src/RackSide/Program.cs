@@ -3,6 +3,16 @@ using RackSide.Commands;
 
 return Entry.Run(args, new Surroundings(Environment.GetEnvironmentVariable, Console.Out, Console.Error)
 {
+    Ask = question =>
+    {
+        if (Console.IsInputRedirected)
+        {
+            return null;
+        }
+
+        Console.Error.Write(question);
+        return Console.In.ReadLine() ?? "";
+    },
     In = Console.In,
     TerminalSize = () => Console.IsOutputRedirected ? null : (Console.WindowWidth, Console.WindowHeight),
 });

@@ -69,7 +69,7 @@ internal static class ScreenCommand
             around.Error.WriteLine($"rackside: {Stopped(outcome.End, gym, visit)}");
         }
 
-        foreach (var told in new[] { gym.Report, gym.Trouble }.OfType<string>())
+        foreach (var told in new[] { gym.Report, gym.Trouble, gym.BackUp() }.OfType<string>())
         {
             around.Error.WriteLine($"rackside: {told}");
         }
