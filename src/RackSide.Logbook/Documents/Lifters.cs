@@ -17,6 +17,7 @@ internal static class Lifters
         ["avoid-inverted"] = lifter.AvoidInverted,
         ["pin"] = lifter.Pin,
         ["plan"] = lifter.Plan,
+        ["look"] = lifter.Look,
     };
 
     /// <summary>The lifter of a document.</summary>
@@ -29,8 +30,9 @@ internal static class Lifters
         document.Flag("cautions-read"),
         document.Flag("avoid-inverted"))
     {
-        // Logbooks of before there were PINs have neither.
+        // Logbooks of before there were PINs have none of these.
         Pin = document.TextOrNull("pin"),
         Plan = document.TextOrNull("plan"),
+        Look = document.TextOrNull("look"),
     };
 }

@@ -44,6 +44,9 @@ internal sealed class KioskVisit : IConversation, IDisposable
     /// <summary>Whether somebody chose to shut the board down. It also ends after a restore, to begin anew with that logbook.</summary>
     public bool ShutDown { get; private set; }
 
+    /// <summary>The look of whoever is at the screen, in the word of the house rules; null for the gym's own.</summary>
+    public string? Look => (inner as RackVisit)?.Lifter?.Look ?? changed?.Look;
+
     /// <summary>How many facts of the last session could not be put on disk.</summary>
     public int Unwritten { get; private set; }
 
@@ -163,6 +166,7 @@ internal sealed class KioskVisit : IConversation, IDisposable
         LifterChange.Unit => Changed(household.InTheOtherUnit(changed!), change),
         LifterChange.Pin => new NewPinConversation(changed!.Name, changed.Pin is not null),
         LifterChange.Plan => Changed(household.OnTheNextPlan(changed!), change),
+        LifterChange.Look => Changed(household.InTheNextLook(changed!), change),
         _ => Home(),
     };
 

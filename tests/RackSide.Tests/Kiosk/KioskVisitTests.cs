@@ -104,13 +104,17 @@ public sealed class KioskVisitTests : IDisposable
             Shows(kiosk).Should().MatchRegex("plan +light");
             Press(kiosk, "1................++*E");
             Shows(kiosk).Should().Contain("LIFTER  Ba");
-            Press(kiosk, "5");
+            Press(kiosk, "555");
+            Shows(kiosk).Should().MatchRegex("look +high contrast");
+            kiosk.Look.Should().Be("contrast", "it is seen at once");
+            Press(kiosk, "6");
+            kiosk.Look.Should().BeNull("the names have the gym's own look");
             Shows(kiosk).Should().MatchRegex("2  Ba +Strength day");
         });
 
         using var gym = Gym();
         var bram = gym.Lifter("second")!;
-        (bram.Name, bram.Unit, bram.Plan).Should().Be(("Ba", MassUnit.Kilogram, "light"));
+        (bram.Name, bram.Unit, bram.Plan, bram.Look).Should().Be(("Ba", MassUnit.Kilogram, "light", "contrast"));
         gym.TrainBy(bram).Should().BeNull();
         gym.Plan.Name.Should().StartWith("light ");
         gym.TrainBy(gym.Lifter("first")!).Should().BeNull();
