@@ -11,7 +11,7 @@ namespace RackSide.Logbook;
 
 /// <summary>
 /// A lifter's or a household's record as one JSON file that another program or person can read: docs/export.md describes
-/// it. Everything is in it, also what was taken back, so that it can be read back without loss.
+/// it. Everything is in it but a PIN, also what was taken back, so that it can be read back without loss.
 /// </summary>
 public static class LogbookRecord
 {
@@ -66,7 +66,7 @@ public static class LogbookRecord
 
     private static void Lists(Utf8JsonWriter json, Contents contents, Func<string, bool> holds)
     {
-        List(json, "lifters", contents.Lifters.Where(l => holds(l.Key)).Select(Documents.Lifters.Of));
+        List(json, "lifters", contents.Lifters.Where(l => holds(l.Key)).Select(l => Documents.Lifters.Of(l with { Pin = null })));
         List(json, "sessions", contents.Sessions.Where(s => holds(s.Head.Lifter)).OrderBy(s => s.Head.Id).Select(Session));
         List(json, "weighIns", contents.Weights.Where(w => holds(w.Lifter)).OrderBy(w => w.Date).Select(Weights.Of));
         List(json, "told", contents.Told.Where(t => holds(t.Lifter)).OrderBy(t => t.Fact.Id).Select(Documents.Told.Of));

@@ -28,9 +28,9 @@ internal sealed class Gym : IDisposable
     private readonly Plan plan;
     private readonly IDisposable? closing;
     private readonly DateTimeZone? abroad;
-    private Plan? followed;
     private bool backedUp;
     private bool closed;
+    private Plan? followed;
 
     private Gym(
         Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, ILogbook? logbook, IDisposable? closing, DateTimeZone? abroad)

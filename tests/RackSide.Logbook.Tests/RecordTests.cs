@@ -15,7 +15,7 @@ public class RecordTests
             {
                 var contents = Of(entries);
                 var back = LogbookRecord.Read(LogbookRecord.Write(new LogbookSnapshot(contents), null, Tollbooth.Evening)).Contents;
-                return back.Rack == contents.Rack && back.Lifters.OrderBy(l => l.Key, StringComparer.Ordinal).SequenceEqual(contents.Lifters.OrderBy(l => l.Key, StringComparer.Ordinal))
+                return back.Rack == contents.Rack && back.Lifters.OrderBy(l => l.Key, StringComparer.Ordinal).SequenceEqual(contents.Lifters.Select(l => l with { Pin = null }).OrderBy(l => l.Key, StringComparer.Ordinal))
                     && All(back.Sessions, contents.Sessions, s => s.Head.Id, (a, b) => Same.Are(a.Head, b.Head) && a.Facts.Zip(b.Facts).All(p => Same.Are(p.First, p.Second)) && a.Facts.Count == b.Facts.Count)
                     && All(back.Weights, contents.Weights, w => w.Id, (a, b) => a == b)
                     && All(back.Told, contents.Told, t => t.Fact.Id, (a, b) => a.Lifter == b.Lifter && Same.Are(a.Fact, b.Fact));

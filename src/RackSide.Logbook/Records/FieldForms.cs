@@ -9,8 +9,9 @@ internal static class FieldForms
     private const string Thousandths = "thousandths", Amount = "amount", Seconds = "-seconds";
 
     private static readonly HashSet<string> Moments = ["at", "begun", "joined", "ends"];
-    private static readonly HashSet<string> Dates = ["date", "from", "until", "on"];
-    private static readonly HashSet<string> Lengths = ["rest", "change-over", "left"];
+    private static readonly HashSet<string> Dates = ["date", "from", "until", "on", "born-by"];
+    private static readonly HashSet<string> Lengths = ["rest", "change-over", "left", "slept"];
+    private static readonly HashSet<string> Hours = ["rises"];
     private static readonly HashSet<string> Identities = ["id", "session", "what", "set"];
 
     /// <summary>Whether a 64-bit integer of this name is a moment.</summary>
@@ -21,6 +22,9 @@ internal static class FieldForms
 
     /// <summary>Whether a 64-bit integer of this name is a length of time; <c>left</c> is also a number of reps, of 32 bits.</summary>
     public static bool IsLength(string field) => Lengths.Contains(field);
+
+    /// <summary>Whether a 64-bit integer of this name is an hour of the day.</summary>
+    public static bool IsHour(string field) => Hours.Contains(field);
 
     /// <summary>Whether a list of this name is an identity.</summary>
     public static bool IsIdentity(string field) => Identities.Contains(field);

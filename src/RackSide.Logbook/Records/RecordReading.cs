@@ -35,6 +35,7 @@ internal static class RecordReading
             JsonValueKind.True or JsonValueKind.False => json.GetBoolean(),
             JsonValueKind.String when FieldForms.IsMoment(field) => Read(InstantPattern.ExtendedIso, json, name).ToUnixTimeTicks(),
             JsonValueKind.String when FieldForms.IsDate(field) => Number(Read(LocalDatePattern.Iso, json, name)),
+            JsonValueKind.String when FieldForms.IsHour(field) => Read(LocalTimePattern.ExtendedIso, json, name).NanosecondOfDay,
             JsonValueKind.String when FieldForms.IsIdentity(field) => Identity(json.GetString()!, name),
             JsonValueKind.String => json.GetString()!,
             JsonValueKind.Number when FieldForms.IsSeconds(name) => Whole(json, NodaConstants.TicksPerSecond, name),

@@ -78,6 +78,10 @@ internal static class RecordWriting
         {
             json.WriteNumberValue((decimal)value / NodaConstants.TicksPerSecond);
         }
+        else if (FieldForms.IsHour(field))
+        {
+            json.WriteStringValue(LocalTimePattern.ExtendedIso.Format(LocalTime.FromNanosecondsSinceMidnight(value)));
+        }
         else if (FieldForms.IsAmount(field))
         {
             json.WriteNumberValue(value / 1000m);

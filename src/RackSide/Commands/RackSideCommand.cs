@@ -32,11 +32,11 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new PlatesCommand(this, around));
         Subcommands.Add(new KnownCommand(this, around));
         Subcommands.Add(new SoreCommand(this, around));
-        Subcommands.Add(new LiftersCommand(this, around));
         Subcommands.Add(new BackupCommand(this, around));
         Subcommands.Add(new RestoreCommand(this, around));
         Subcommands.Add(new ExportCommand(this, around));
         Subcommands.Add(new EraseCommand(this, around));
+        Subcommands.Add(new LiftersCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));
         Subcommands.Add(new PlanCommand(this, around));
         SetAction(parsed => ScreenCommand.Run(this, around, parsed));
