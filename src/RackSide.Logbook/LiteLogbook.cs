@@ -23,7 +23,7 @@ public sealed class LiteLogbook : ILogbook
     private readonly Store store;
     private long lastSequence;
     private bool closed;
-    private bool wrote;
+    private long writes;
 
     private LiteLogbook(IDisk disk, IDisposable hold, Store store, OpenReport report)
     {
@@ -55,14 +55,14 @@ public sealed class LiteLogbook : ILogbook
         }
     }
 
-    /// <summary>Whether anything was written since it was opened.</summary>
-    public bool Wrote
+    /// <summary>How many writes it took since it was opened; it tells whether a backup is of now.</summary>
+    public long Writes
     {
         get
         {
             lock (gate)
             {
-                return wrote;
+                return writes;
             }
         }
     }
@@ -199,7 +199,7 @@ public sealed class LiteLogbook : ILogbook
         {
             ObjectDisposedException.ThrowIf(closed, this);
             store.Import(sessions);
-            wrote = true;
+            writes++;
             lastSequence = Math.Max(lastSequence, store.Contents.HighestSequence);
         }
     }
@@ -331,7 +331,7 @@ public sealed class LiteLogbook : ILogbook
                 throw new IOException($"This could not be written to the logbook in {disk.Folder} ({e.Message.TrimEnd('.')}). Nothing written before is lost.", e);
             }
 
-            wrote = true;
+            writes++;
             lastSequence = Math.Max(lastSequence, store.Contents.HighestSequence);
         }
     }

@@ -28,7 +28,7 @@ internal sealed class Gym : IDisposable
     private readonly Plan plan;
     private readonly IDisposable? closing;
     private readonly DateTimeZone? abroad;
-    private bool backedUp;
+    private long backedUp;
     private bool closed;
     private Plan? followed;
 
@@ -212,17 +212,17 @@ internal sealed class Gym : IDisposable
         _ => null,
     };
 
-    /// <summary>Makes the backup of a stay in which something was written, once; the older ones are thinned by the house rules.</summary>
+    /// <summary>Makes a backup where something was written since the last; the older ones are thinned by the house rules.</summary>
     /// <returns>A sentence where it could not be made; else null.</returns>
     public string? BackUp()
     {
         var most = (Rules?.BackupMegabytes ?? HouseRules.UsualBackupMegabytes) * 1_000_000L;
-        if (backedUp || closing is not null || most == 0 || Logbook is not LiteLogbook { Wrote: true } own)
+        if (closing is not null || most == 0 || Logbook is not LiteLogbook own || own.Writes == backedUp)
         {
             return null;
         }
 
-        backedUp = true;
+        backedUp = own.Writes;
         try
         {
             new Backups(BackupFolder).Rotate(own.Snapshot(), Today, most);

@@ -1,5 +1,6 @@
 using RackSide;
 using RackSide.Commands;
+using RackSide.Places;
 
 return Entry.Run(args, new Surroundings(Environment.GetEnvironmentVariable, Console.Out, Console.Error)
 {
@@ -13,6 +14,7 @@ return Entry.Run(args, new Surroundings(Environment.GetEnvironmentVariable, Cons
         Console.Error.Write(question);
         return Console.In.ReadLine() ?? "";
     },
+    Sticks = () => Sticks.Mounted(Environment.GetEnvironmentVariable),
     In = Console.In,
     TerminalSize = () => Console.IsOutputRedirected ? null : (Console.WindowWidth, Console.WindowHeight),
 });
