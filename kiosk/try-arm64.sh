@@ -75,6 +75,6 @@ press 1
 check 'shut down by the menu: exit code 20' shows 'left with 20'
 "$pc" today --data "$work/gym" --json >"$work/pc" 2>/dev/null || true
 check 'the PC reads what the board wrote' grep -q '"lifter"' "$work/pc"
-check 'and finds it in order' "$pc" check --data "$work/gym"
+check 'and finds it in order, a day later' env RACKSIDE_CLOCK=2026-11-24T18:00 "$pc" check --data "$work/gym"
 [ $failed -eq 0 ] && echo 'all as it should be'
 exit $failed
