@@ -34,7 +34,7 @@ internal static class Examples
         ExportCommand => [Export, ("rackside export --lifter Ottoline", "one lifter, to the screen or a pipe")],
         EraseCommand => [("rackside erase Ottoline", "asks first; cannot be taken back")],
         LiftersCommand => [("rackside lifters", "who trains here"), ("rackside lifters --json", "for another program")],
-        CheckCommand => [Check, ("rackside check --data .", "the files in another folder")],
+        CheckCommand => [Check, ("rackside check --data .", "the files in another folder"), ("rackside check --json", "for another program")],
         PlanCommand or PlanCheckCommand => [Plan],
         _ => [("rackside", "the full screen beside the rack"), Today, Week, Calendar, Squat, Plates, Check],
     };
