@@ -173,7 +173,7 @@ start_now() {
     say "systemd does not run here, so it starts with the next boot"
     return 0
   fi
-  ! command -v udevadm >/dev/null || udevadm control --reload || true
+  ! command -v udevadm >/dev/null || udevadm control --reload 2>/dev/null || true
   systemctl start rackside-stick-release.path
   systemctl reset-failed rackside.service 2>/dev/null || true
   systemctl restart rackside.service

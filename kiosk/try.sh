@@ -61,8 +61,8 @@ After=multi-user.target
 [Service]
 Type=oneshot
 ExecStart=/bin/bash /srv/try-inside.sh
-StandardOutput=file:/srv/seen
-StandardError=file:/srv/log
+StandardOutput=append:/srv/seen
+StandardError=append:/srv/log
 TimeoutStartSec=400
 [Install]
 WantedBy=graphical.target

@@ -50,6 +50,26 @@ public class DocumentTests
     }
 
     [Fact]
+    public void A_lifter_keeps_PIN_plan_and_look_and_one_of_before_there_were_any_has_none()
+    {
+        var chosen = new Lifter("second", "Bram Okafor-Lind", MassUnit.Pound, Instant.FromUtc(2026, 3, 4, 18, 0))
+        {
+            Pin = "pbkdf2-sha256:1:00:00",
+            Plan = "light",
+            Look = "contrast",
+        };
+        var document = Lifters.Of(chosen);
+        Lifters.Read(document).Should().Be(chosen);
+
+        foreach (var later in new[] { "pin", "plan", "look" })
+        {
+            document.Remove(later);
+        }
+
+        Lifters.Read(document).Should().Be(chosen with { Pin = null, Plan = null, Look = null });
+    }
+
+    [Fact]
     public void A_session_document_keeps_integers_and_the_unit_that_was_loaded()
     {
         var document = Sessions.Of(new SessionRecord(Tollbooth.Head(new FactId("k3f9pz", 1)), [Tollbooth.Set(new FactId("k3f9pz", 2))]));

@@ -31,6 +31,7 @@ internal static class Lifters
         // Logbooks of before there were PINs, or anything on the body, have none of these.
         Pin = document.TextOrNull("pin"),
         Plan = document.TextOrNull("plan"),
+        Look = document.TextOrNull("look"),
         Body = document["body"].IsNull ? BodyProfile.Empty : Bodies.Read(document.Inner("body")),
     };
 
@@ -44,5 +45,6 @@ internal static class Lifters
         ["avoid-inverted"] = lifter.AvoidInverted,
         ["pin"] = lifter.Pin,
         ["plan"] = lifter.Plan,
+        ["look"] = lifter.Look,
     };
 }

@@ -56,7 +56,7 @@ public sealed class HouseholdConversation(IEnumerable<HouseholdChoice> offered) 
     private static string Text(HouseholdChoice choice) => choice switch
     {
         HouseholdChoice.Join => "somebody new joins",
-        HouseholdChoice.Change => "change a lifter: name, unit, PIN, plan",
+        HouseholdChoice.Change => "change a lifter: name, PIN, unit, plan",
         HouseholdChoice.Two => "two train on one bar",
         HouseholdChoice.Stick => "memory stick: backup, restore",
         HouseholdChoice.ShutDown => "shut down",

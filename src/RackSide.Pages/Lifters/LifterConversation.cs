@@ -17,6 +17,9 @@ public enum LifterChange
 
     /// <summary>The plan, to the next one there is.</summary>
     Plan,
+
+    /// <summary>The look of the screen, to the next one there is.</summary>
+    Look,
 }
 
 /// <summary>A lifter as the page of changes shows one.</summary>
@@ -24,14 +27,15 @@ public enum LifterChange
 /// <param name="Unit">The unit in words.</param>
 /// <param name="Pin">Whether a PIN is asked for.</param>
 /// <param name="Plan">The plan by its name.</param>
-public sealed record LifterTexts(string Name, string Unit, bool Pin, string Plan);
+/// <param name="Look">The look of the screen in words.</param>
+public sealed record LifterTexts(string Name, string Unit, bool Pin, string Plan, string Look);
 
 /// <summary>A lifter's own settings. It ends with one change asked for, and is opened again with what came of it.</summary>
 /// <param name="texts">The lifter.</param>
 /// <param name="at">The line marked first.</param>
 public sealed class LifterConversation(LifterTexts texts, LifterChange at = LifterChange.Name) : StillConversation
 {
-    private static readonly LifterChange[] Changes = [LifterChange.Name, LifterChange.Unit, LifterChange.Pin, LifterChange.Plan, LifterChange.Back];
+    private static readonly LifterChange[] Changes = [LifterChange.Name, LifterChange.Unit, LifterChange.Pin, LifterChange.Plan, LifterChange.Look, LifterChange.Back];
 
     private int chosen = Math.Max(0, Array.IndexOf(Changes, at));
 
@@ -65,6 +69,7 @@ public sealed class LifterConversation(LifterTexts texts, LifterChange at = Lift
         LifterChange.Unit => new("unit", Value: texts.Unit),
         LifterChange.Pin => new("PIN", Value: texts.Pin ? "asked for" : "none"),
         LifterChange.Plan => new("plan", Value: texts.Plan),
+        LifterChange.Look => new("look", Value: texts.Look),
         _ => new("back", Value: " "),
     };
 }

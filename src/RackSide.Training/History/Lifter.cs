@@ -22,6 +22,9 @@ public sealed record Lifter(
     /// <summary>The plan this lifter chose, by the name of its file among the gym's plans; null for the gym's own plan.</summary>
     public string? Plan { get; init; }
 
+    /// <summary>How the screen looks for this lifter, in the word of the house rules; null for the gym's own look.</summary>
+    public string? Look { get; init; }
+
     /// <summary>What was told for the numbers on food, water and sleep.</summary>
     public BodyProfile Body { get; init; } = BodyProfile.Empty;
 }

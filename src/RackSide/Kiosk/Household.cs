@@ -52,7 +52,7 @@ internal sealed class Household(Gym gym)
 
     /// <summary>A lifter's own settings.</summary>
     public static LifterConversation Settings(Lifter lifter, LifterChange at = LifterChange.Name) => new(
-        new LifterTexts(lifter.Name, lifter.Unit == MassUnit.Kilogram ? "kilograms" : "pounds", lifter.Pin is not null, lifter.Plan ?? "the gym's own"), at);
+        new LifterTexts(lifter.Name, lifter.Unit == MassUnit.Kilogram ? "kilograms" : "pounds", lifter.Pin is not null, lifter.Plan ?? "the gym's own", Looks.Text(lifter.Look)), at);
 
     /// <summary>The page for another name.</summary>
     public NameConversation Rename(Lifter lifter) => new(lifter.Name, [.. gym.Logbook.Lifters().Where(l => l.Key != lifter.Key).Select(l => l.Name)]);
@@ -70,6 +70,9 @@ internal sealed class Household(Gym gym)
 
     /// <summary>The same with the next plan of the gym's folder.</summary>
     public Lifter OnTheNextPlan(Lifter lifter) => Keep(lifter with { Plan = PlansHere.After(gym.Folders, lifter.Plan) });
+
+    /// <summary>The same with the next look.</summary>
+    public Lifter InTheNextLook(Lifter lifter) => Keep(lifter with { Look = Looks.After(lifter.Look) });
 
     private string State(Lifter lifter, List<string?> trouble)
     {

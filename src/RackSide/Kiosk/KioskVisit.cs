@@ -16,6 +16,7 @@ internal sealed class KioskVisit : IConversation, IDisposable
     private readonly Household household;
     private readonly KioskSettings settings;
     private readonly GuessBrakes brakes = new();
+    private readonly Stick stick;
     private readonly string told;
     private readonly Action ticked;
     private readonly Func<IReadOnlyList<string>>? places;
@@ -38,18 +39,22 @@ internal sealed class KioskVisit : IConversation, IDisposable
     {
         (this.gym, this.settings, this.ticked, this.told, this.places) = (gym, settings, ticked, told, places);
         household = new Household(gym);
+        stick = new Stick(settings);
         inner = Home();
         touched = gym.Clock.GetCurrentInstant();
     }
 
-    /// <summary>Whether somebody chose to shut the board down.</summary>
+    /// <summary>Whether somebody chose to shut the board down. It also ends after a restore, to begin anew with that logbook.</summary>
     public bool ShutDown { get; private set; }
+
+    /// <summary>The look of whoever is at the screen, in the word of the house rules; null for the gym's own.</summary>
+    public string? Look => (inner as RackVisit)?.Lifter?.Look ?? changed?.Look;
 
     /// <summary>How many facts of the last session could not be put on disk.</summary>
     public int Unwritten { get; private set; }
 
     /// <inheritdoc/>
-    public bool Ended => ShutDown;
+    public bool Ended => ShutDown || inner is StickVisit { Restored: true };
 
     /// <inheritdoc/>
     public Action? Wake
@@ -138,6 +143,7 @@ internal sealed class KioskVisit : IConversation, IDisposable
         WhoConversation => More(),
         HouseholdConversation { Choice: HouseholdChoice.Join } => new RackVisit(gym, null, joining: true, places: places),
         HouseholdConversation { Choice: HouseholdChoice.Change } => household.Which(),
+        HouseholdConversation { Choice: HouseholdChoice.Stick } => new StickVisit(gym, stick),
         HouseholdConversation { Choice: HouseholdChoice.ShutDown } => new ShutDownConversation(),
         PinConversation { Right: true } => Household.Settings(changed!),
         LifterConversation { Change: { } change } => Change(change),
@@ -150,7 +156,7 @@ internal sealed class KioskVisit : IConversation, IDisposable
         _ => Home(),
     };
 
-    private HouseholdConversation More() => household.More(stick: false);
+    private HouseholdConversation More() => household.More(stick: settings.Stick is not null);
 
     private IConversation Change(Lifter lifter)
     {
@@ -164,6 +170,7 @@ internal sealed class KioskVisit : IConversation, IDisposable
         LifterChange.Unit => Changed(household.InTheOtherUnit(changed!), change),
         LifterChange.Pin => new NewPinConversation(changed!.Name, changed.Pin is not null),
         LifterChange.Plan => Changed(household.OnTheNextPlan(changed!), change),
+        LifterChange.Look => Changed(household.InTheNextLook(changed!), change),
         _ => Home(),
     };
 

@@ -180,7 +180,7 @@ public class LifterPagesTests
         "pin" or "pin-wait" => new PinConversation("Bram Okafor-Lind", _ => false, default),
         "pin-new" or "pin-again" => new NewPinConversation("Bram Okafor-Lind", had: true),
         "lifter-name" => new NameConversation("Bram Okafor", []),
-        "lifter" => new LifterConversation(new LifterTexts("Bram Okafor-Lind", "pounds", Pin: true, "the gym's own")),
+        "lifter" => new LifterConversation(new LifterTexts("Bram Okafor-Lind", "pounds", Pin: true, "the gym's own", "high contrast")),
         "shut-down" => new ShutDownConversation(),
         _ => throw new ArgumentException(name),
     };

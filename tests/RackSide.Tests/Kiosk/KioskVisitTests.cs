@@ -104,13 +104,17 @@ public sealed class KioskVisitTests : IDisposable
             Shows(kiosk).Should().MatchRegex("plan +light");
             Press(kiosk, "1................++*E");
             Shows(kiosk).Should().Contain("LIFTER  Ba");
-            Press(kiosk, "5");
+            Press(kiosk, "555");
+            Shows(kiosk).Should().MatchRegex("look +high contrast");
+            kiosk.Look.Should().Be("contrast", "it is seen at once");
+            Press(kiosk, "6");
+            kiosk.Look.Should().BeNull("the names have the gym's own look");
             Shows(kiosk).Should().MatchRegex("2  Ba +Strength day");
         });
 
         using var gym = Gym();
         var bram = gym.Lifter("second")!;
-        (bram.Name, bram.Unit, bram.Plan).Should().Be(("Ba", MassUnit.Kilogram, "light"));
+        (bram.Name, bram.Unit, bram.Plan, bram.Look).Should().Be(("Ba", MassUnit.Kilogram, "light", "contrast"));
         gym.TrainBy(bram).Should().BeNull();
         gym.Plan.Name.Should().StartWith("light ");
         gym.TrainBy(gym.Lifter("first")!).Should().BeNull();
@@ -183,10 +187,77 @@ public sealed class KioskVisitTests : IDisposable
         here.Run("lifters").Lines.Should().OnlyContain(l => l.Contains("no PIN", StringComparison.Ordinal));
     }
 
-    private void Stay(Action<KioskVisit> during)
+    [Fact]
+    public void A_stick_takes_a_backup_and_gives_it_back_and_the_logbook_of_now_is_kept()
+    {
+        using var stick = new PassingFolder();
+        Stay(
+            kiosk =>
+            {
+                Press(kiosk, "/3");
+                Shows(kiosk).Should().Contain("No backup is on it yet.").And.NotContain("restore from it").And.NotContain("safe to pull");
+                Press(kiosk, "1");
+                SpinWait.SpinUntil(() => Ticked(kiosk).Contains("read back and found whole", StringComparison.Ordinal), TimeSpan.FromSeconds(20)).Should().BeTrue();
+            },
+            stick.Path);
+        stick.Entries.Select(Path.GetFileName).Should().BeEquivalentTo("logbook-2026-11-23.db", "gym.yaml");
+
+        using (var gym = Gym())
+        {
+            gym.Logbook.Keep(new Lifter("third", "Juno Petrov", MassUnit.Kilogram, clock.GetCurrentInstant()));
+        }
+
+        Stay(
+            kiosk =>
+            {
+                Press(kiosk, "/321");
+                Shows(kiosk).Should().Contain("1 lifter fewer: 2, not 3");
+                Press(kiosk, "E");
+                Shows(kiosk).Should().Contain("Nothing was changed.", "the mark stands on the way back");
+                Press(kiosk, "211");
+                kiosk.Ended.Should().BeTrue("it begins anew with that logbook");
+                kiosk.ShutDown.Should().BeFalse();
+            },
+            stick.Path);
+
+        using var after = Gym();
+        after.Logbook.Lifters().Select(l => l.Name).Should().Equal("Ottoline Marsh", "Bram Okafor-Lind");
+        folder.Entries.Should().ContainSingle(e => e.Contains("before-restore", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_stick_that_comes_or_goes_is_seen_without_a_key_and_a_bad_file_on_it_does_no_harm()
+    {
+        using var stick = new PassingFolder();
+        var place = Path.Combine(stick.Path, "mounted");
+        Stay(
+            kiosk =>
+            {
+                Press(kiosk, "/3");
+                Shows(kiosk).Should().Contain("Plug a memory stick in");
+                Directory.CreateDirectory(place);
+                File.WriteAllText(Path.Combine(place, "logbook-2026-11-20.db"), "no logbook");
+                Ticked(kiosk).Should().Contain("The newest backup on it: logbook-2026-11-20.db.");
+                Press(kiosk, "21");
+                Shows(kiosk).Should().Contain("logbook-2026-11-20.db").And.Contain("back up to it");
+                Directory.Delete(place, recursive: true);
+                Ticked(kiosk).Should().Contain("Plug a memory stick in");
+                Press(kiosk, "/");
+                Shows(kiosk).Should().Contain("WHO TRAINS?");
+            },
+            place);
+    }
+
+    private string Ticked(KioskVisit kiosk)
+    {
+        kiosk.Tick(clock.GetCurrentInstant());
+        return Shows(kiosk);
+    }
+
+    private void Stay(Action<KioskVisit> during, string? stick = null)
     {
         using var gym = Gym();
-        using var kiosk = new KioskVisit(gym, KioskSettings.Read(_ => null), () => ticks++);
+        using var kiosk = new KioskVisit(gym, KioskSettings.Read(name => name == "RACKSIDE_STICK" ? stick : null), () => ticks++);
         during(kiosk);
     }
 
