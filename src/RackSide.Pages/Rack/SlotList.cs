@@ -47,7 +47,7 @@ internal static class SlotList
 
     private static string State(Place place, Prescription asked)
     {
-        var items = place.Agenda.OfType<SlotItem>().Where(i => i.Slot == asked.Slot && i is not (RampItem or AskItem)).ToList();
+        var items = place.Agenda.OfType<SlotItem>().Where(i => i.Slot == asked.Slot && i is not (RampItem or AskItem or HeadDownItem)).ToList();
         var done = place.Work(asked.Slot).Count();
         return place.LeftOut.Contains(asked.Slot) ? "left out"
             : items.All(place.IsPast) ? "done"

@@ -134,10 +134,11 @@ public static class Planner
         var decision = slot.Ladder?.RungOf(exercise.Id) is null
             ? Decide(slot, exercise, gym.Kit, gym.For(exercise), history, date, light)
             : Climbing.AsOn(slot, exercise, history, date);
-        return Prescribed(slot, exercise, decision, gym, onBar);
+        return Prescribed(slot, exercise, decision, gym, history, onBar);
     }
 
-    private static Prescription Prescribed(Slot slot, Exercise exercise, Decision decision, KitLoads gym, BarStack? onBar)
+    private static Prescription Prescribed(
+        Slot slot, Exercise exercise, Decision decision, KitLoads gym, TrainingHistory history, BarStack? onBar)
     {
         var loads = gym.For(exercise);
         return new Prescription
@@ -147,6 +148,7 @@ public static class Planner
             Exercise = exercise.Id,
             Scheme = RungSlots.Of(slot, exercise).Scheme,
             Targets = decision.Targets,
+            AsksFirst = exercise.Inverted && !HeadDown.IsTaught(history),
             EachSide = exercise is { OneSided: true, Held: true },
             Load = decision.Load,
             Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, gym, onBar) : [],
@@ -178,7 +180,7 @@ public static class Planner
         {
             var asked = decision is null
                 ? Prescribe(slot, exercise, loads, history, date, light, onBar)
-                : Prescribed(slot, exercise, decision, loads, onBar);
+                : Prescribed(slot, exercise, decision, loads, history, onBar);
             prescriptions.Add(asked);
             onBar = BarOrder.Of(asked, exercise, loads, onBar).LastOrDefault() ?? onBar;
         }
