@@ -16,6 +16,11 @@ internal static class Prescriptions
             document["search"] = Searches.Of(search);
         }
 
+        if (asked.AsksFirst)
+        {
+            document["asks-first"] = true;
+        }
+
         if (asked.EachSide)
         {
             document["each-side"] = true;
@@ -52,6 +57,7 @@ internal static class Prescriptions
             Scheme = Schemes.Read(document.Inner("scheme")),
             Targets = [.. document.Ints("targets")],
             SetsLeftOut = document.IntOrZero("sets-left-out"),
+            AsksFirst = document.ContainsKey("asks-first") && document.Flag("asks-first"),
             EachSide = document.ContainsKey("each-side") && document.Flag("each-side"),
             Load = document.MassOrNull("load"),
             Ramp = [.. document.Inners("ramp").Select(r => new RampSet(r.Mass("load"), r.Int("reps")))],

@@ -14,6 +14,9 @@ public enum MoreChoice
     /// <summary>The whole plan again.</summary>
     WholePlan,
 
+    /// <summary>Other variants of the same motions, drawn for variety.</summary>
+    Play,
+
     /// <summary>The next four weeks.</summary>
     Calendar,
 
@@ -31,12 +34,14 @@ public enum MoreChoice
 /// <param name="title">The day.</param>
 /// <param name="trimmed">Whether the plan was made shorter already, so that the whole one can be had back.</param>
 /// <param name="hidden">Whether body weight, food and sleep are hidden.</param>
-public sealed class MoreConversation(string title, bool trimmed, bool hidden = false) : StillConversation
+/// <param name="plays">Whether the day is one on which variants can be drawn.</param>
+public sealed class MoreConversation(string title, bool trimmed, bool hidden = false, bool plays = false) : StillConversation
 {
     private readonly (string Text, MoreChoice Choice)[] lines =
     [
         ("less time: make today's plan shorter", MoreChoice.LessTime),
         .. trimmed ? new[] { ("the whole plan again", MoreChoice.WholePlan) } : [],
+        .. plays ? new[] { ("play: draw other variants of the same motions", MoreChoice.Play) } : [],
         ("the next four weeks", MoreChoice.Calendar),
         ("days away", MoreChoice.Away),
         .. hidden ? [] : new[] { ("check-in: body weight, sleep, food", MoreChoice.CheckIn), ("body: weight, food, sleep", MoreChoice.Body) },

@@ -38,8 +38,8 @@ internal static class ChoicePage
     private static TextPage Menu(PageSize size, bool hidden)
     {
         string[] lines = size.Compact
-            ? ["1 today's plan | 2 other exercise | 3 stop signs", "4 cue card | 5 cut short | 6 body weight", "7 sore motion | 8 leave | 9 help: the keys"]
-            : ["1  today's plan", "2  other exercise, for today", "3  stop signs in full", "4  cue card", "5  cut short", "6  body weight", "7  this motion is sore", "8  leave", "9  help: the keys"];
+            ? ["1 today's plan | 2 other exercise | 3 stop signs", "4 cue card | 5 cut short, tick | 6 body weight", "7 sore motion | 8 leave | 9 help: the keys"]
+            : ["1  today's plan", "2  other exercise, for today", "3  stop signs in full", "4  cue card", "5  cut short, leave out, tick", "6  body weight", "7  this motion is sore", "8  leave", "9  help: the keys"];
         var shown = hidden ? lines.Select(l => l.Replace(" | 6 body weight", "", StringComparison.Ordinal)).Where(l => l != "6  body weight") : lines;
         return new TextPage("MENU", [.. shown, $"STOP at once for {StopSigns.Brief}.", StopSigns.WhatToDo[0]]);
     }

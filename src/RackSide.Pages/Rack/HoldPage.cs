@@ -86,7 +86,8 @@ internal static class HoldPage
             $"{Target(s, item)}{(work.Count > 0 ? $"   so far {Words.Row(work)}" : "")}",
             last is null ? item.Asked.Why.Line : $"last time {Words.Row(last.Sets)}",
             PlanLines.Advice(item.Asked) ?? "",
-            exercise.Cues.WayDown,
+            Rungs.InHand(s) is { } rung ? $"clean: {rung.Clean}" : exercise.Cues.WayDown,
+            work.Count == 0 ? Rungs.InHand(s)?.Caution ?? "" : "",
             exercise.Inverted ? exercise.Cues.StopIf : "",
         ];
         foreach (var (line, i) in lines.Where(l => l.Length > 0).Select((l, i) => (l, i)).Where(l => row + 1 + l.i < bottom))

@@ -32,10 +32,13 @@ internal static class LiftLines
         yield return work.Count > 0 ? Labelled("today", Words.Row(work)) : Labelled("why", item.Asked.Why.Line);
         yield return Labelled("advice", item.Asked.Why.Advice ?? "");
         yield return Labelled("last time", LastTime(s, item));
+        yield return Labelled("clean", Rungs.InHand(s)?.Clean ?? "");
+        yield return Labelled("caution", work.Count == 0 ? Rungs.InHand(s)?.Caution ?? "" : "");
         yield return Labelled("cue", exercise.Cues.WayDown);
     }
 
-    private static string Labelled(string label, string text) => text.Length == 0 ? "" : label.PadRight(Label) + text;
+    /// <summary>A line with its word before it; empty for nothing.</summary>
+    internal static string Labelled(string label, string text) => text.Length == 0 ? "" : label.PadRight(Label) + text;
 
     /// <summary>The steps of the ramp, the one in hand marked, and what they lead to.</summary>
     private static string Ramp(RampItem ramp) =>
@@ -54,7 +57,7 @@ internal static class LiftLines
             : "none: the first time";
 
     /// <summary>A line in as many as it needs, the later ones under its text.</summary>
-    private static IEnumerable<string> Hung(string line, int width) => line.Length <= width || line.Length < Label
+    internal static IEnumerable<string> Hung(string line, int width) => line.Length <= width || line.Length < Label
         ? [line]
         : Frame.Wrap(line[Label..], width - Label).Select((part, i) => (i == 0 ? line[..Label] : new string(' ', Label)) + part);
 }

@@ -32,7 +32,7 @@ internal static class LiftPage
     private static int DrawTitle(Canvas canvas, Session s, SlotItem item, int left)
     {
         var (size, row) = (canvas.Size, Frame.Top(canvas.Size));
-        var which = item is TotalItem total ? $"{s.Place.Counted(total.Slot)} of {total.Total} done" : Words.Which(item);
+        var which = Words.Which(item);
         canvas.Write(left, row, State, Look.Bold | Look.Reverse);
         canvas.Write(left + State.Length + 1, row, size.Compact ? which : Words.Name(s, item).ToUpperInvariant(), Look.Bold | Look.Now);
         if (!size.Compact)

@@ -32,7 +32,9 @@ public static class SessionPages
 
     private static Page OfPhase(Session s, WeekSummary? week, PageSize size) => s.Phase switch
     {
+        Ticking p when s.Place.Current is HeadDownItem => HeadDownPage.Draw(s, p, size),
         Ticking => Painted(size, c => ChecklistPage.Draw(c, s)),
+        Lifting p when s.Place.Current is TotalItem => Painted(size, c => TotalPage.Draw(c, s, p)),
         Lifting p => Painted(size, c => LiftPage.Draw(c, s, p)),
         Asking p => Painted(size, c => QuestionPage.Draw(c, s, p)),
         Resting p => Painted(size, c => RestPage.Draw(c, s, p)),

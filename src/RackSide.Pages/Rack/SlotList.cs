@@ -33,8 +33,22 @@ internal static class SlotList
         var inHand = place.Current is SlotItem current && current.Slot == asked.Slot;
         var look = inHand ? Look.Bold : Look.Plain;
         var name = s.Setting.Catalogue[asked.Exercise].ShortName.ToLowerInvariant();
+        if (s.Head.Kind == DayKind.Skills)
+        {
+            DrawTick(canvas, row, name, State(place, asked), inHand, look);
+            return;
+        }
+
         canvas.Write(0, row, (inHand ? "> " : "  ") + Frame.Fit(name, 14), look);
         canvas.WriteRight(Width - 1, row, State(place, asked), look);
+    }
+
+    /// <summary>A skills day is a checklist: what is done is ticked, what is left out is dashed, and neither needs a word.</summary>
+    private static void DrawTick(Canvas canvas, int row, string name, string state, bool inHand, Look look)
+    {
+        var (box, rest) = state switch { "done" => ("[x]", ""), "left out" => ("[-]", ""), _ => ("[ ]", state) };
+        canvas.Write(0, row, $"{box}{(inHand ? '>' : ' ')}{Frame.Fit(name, Width - 6 - rest.Length)}", look);
+        canvas.WriteRight(Width - 1, row, rest, look);
     }
 
     private static string Asked(Prescription asked) => asked.Scheme switch
@@ -47,7 +61,7 @@ internal static class SlotList
 
     private static string State(Place place, Prescription asked)
     {
-        var items = place.Agenda.OfType<SlotItem>().Where(i => i.Slot == asked.Slot && i is not (RampItem or AskItem)).ToList();
+        var items = place.Agenda.OfType<SlotItem>().Where(i => i.Slot == asked.Slot && i is not (RampItem or AskItem or HeadDownItem)).ToList();
         var done = place.Work(asked.Slot).Count();
         return place.LeftOut.Contains(asked.Slot) ? "left out"
             : items.All(place.IsPast) ? "done"

@@ -33,6 +33,9 @@ public sealed record Prescription
     /// <summary>Whether each hold is done, and told, on the left and then on the right.</summary>
     public bool EachSide { get; init; }
 
+    /// <summary>Whether the question before the first head-down hold is asked, and the way down taught, before it.</summary>
+    public bool AsksFirst { get; init; }
+
     /// <summary>The working load; null where the exercise has none.</summary>
     public Mass? Load { get; init; }
 

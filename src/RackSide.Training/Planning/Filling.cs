@@ -21,4 +21,28 @@ internal sealed record Filling(Slot Slot, Exercise Exercise, Decision? Decision 
                 ? new(slot, stands.Exercise, stands.Decision)
                 : null
             : Planner.Fill(slot, catalogue, kit, lifter, history) is { } exercise ? new(slot, exercise) : null;
+
+    /// <summary>
+    /// The same slot with a variant drawn for it, counted alike: on a ladder one of the rungs up to the one it stands on, else
+    /// another exercise of the slot's motion that needs no load. What is drawn asks for what a first time of it would, or for
+    /// what it stood at, and moves no ladder.
+    /// </summary>
+    public Filling Played(int seed, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date)
+    {
+        var drawn = Play.Shuffled(Variants(catalogue, kit, lifter, history), seed, Slot.Key).FirstOrDefault() ?? Exercise;
+        if (drawn.Id == Exercise.Id)
+        {
+            return this;
+        }
+
+        var usual = Slot.Ladder is null
+            ? Progress.Next(Slot, drawn, Past.Of(history, drawn, Slot), null, date, Meanwhile.Of(history, drawn.Motion, date))
+            : Climbing.AsOn(Slot, drawn, history, date);
+        return new(Slot, drawn, usual with { Why = new Reason(SkillReasons.Play, "drawn by play, for variety; the ladder stays where it is") });
+    }
+
+    private IEnumerable<Exercise> Variants(Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history) => Slot.Ladder is { } ladder
+        ? Fitting.Rungs(ladder, catalogue, kit, lifter, history)
+            .Where(e => !e.Inverted && e.Held == Exercise.Held && ladder.Number(ladder.RungOf(e.Id)!) <= ladder.Number(ladder.RungOf(Exercise.Id)!))
+        : Fitting.For(Slot, catalogue, kit, lifter, history).Where(e => !e.Inverted && !e.IsLoaded && e.Held == Exercise.Held && !e.OneSided);
 }

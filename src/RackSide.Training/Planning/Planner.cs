@@ -41,6 +41,13 @@ public static class Planner
             : new TodaysPlan(due, null, [], Duration.Zero, []);
     }
 
+    /// <summary>The same plan with variants of the same motions drawn for variety; see <see cref="Play"/>.</summary>
+    public static TodaysPlan Played(TodaysPlan todays, int seed, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate today)
+    {
+        var drawn = Prescriptions(todays.Day!, catalogue, kit, lifter, history, today, seed);
+        return todays with { Prescriptions = drawn, Estimate = TimeEstimate.Of(drawn, catalogue, LifterPace.Of(history)) };
+    }
+
     /// <summary>The same plan in less time, with what is left out told; see <see cref="TimeBudget"/>.</summary>
     public static TodaysPlan Within(TodaysPlan todays, Duration time, Catalogue catalogue, GymKit kit, TrainingHistory history)
     {
@@ -77,10 +84,19 @@ public static class Planner
     /// The prescriptions of a training day if it is done on that date, in the order of its slots; a slot that nothing in
     /// the kit can fill is left out. Where main lifts stall together the day begins a light week (see <see cref="LightWeeks"/>).
     /// </summary>
+    /// <param name="day">The training day.</param>
+    /// <param name="catalogue">All exercises.</param>
+    /// <param name="kit">What the gym owns.</param>
+    /// <param name="lifter">Who trains.</param>
+    /// <param name="history">All the lifter's sessions.</param>
+    /// <param name="date">The date.</param>
+    /// <param name="play">A seed for play on a skills day: variants of the same motions are drawn by it; null for none.</param>
     public static IReadOnlyList<Prescription> Prescriptions(
-        TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date)
+        TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date, int? play = null)
     {
-        var filled = day.Slots.Select(slot => Filling.Of(slot, catalogue, kit, lifter, history, date)).OfType<Filling>().ToList();
+        var filled = day.Slots.Select(slot => Filling.Of(slot, catalogue, kit, lifter, history, date)).OfType<Filling>()
+            .Select(f => play is { } seed && day.Kind == DayKind.Skills ? f.Played(seed, catalogue, kit, lifter, history, date) : f)
+            .ToList();
         var gym = new KitLoads(kit);
         var ordinary = InOrder(filled, gym, history, date);
         return LightWeeks.Why(day, ordinary, history, date) is { } light ? InOrder(filled, gym, history, date, light) : ordinary;
@@ -134,10 +150,11 @@ public static class Planner
         var decision = slot.Ladder?.RungOf(exercise.Id) is null
             ? Decide(slot, exercise, gym.Kit, gym.For(exercise), history, date, light)
             : Climbing.AsOn(slot, exercise, history, date);
-        return Prescribed(slot, exercise, decision, gym, onBar);
+        return Prescribed(slot, exercise, decision, gym, history, onBar);
     }
 
-    private static Prescription Prescribed(Slot slot, Exercise exercise, Decision decision, KitLoads gym, BarStack? onBar)
+    private static Prescription Prescribed(
+        Slot slot, Exercise exercise, Decision decision, KitLoads gym, TrainingHistory history, BarStack? onBar)
     {
         var loads = gym.For(exercise);
         return new Prescription
@@ -147,6 +164,7 @@ public static class Planner
             Exercise = exercise.Id,
             Scheme = RungSlots.Of(slot, exercise).Scheme,
             Targets = decision.Targets,
+            AsksFirst = exercise.Inverted && !HeadDown.IsTaught(history),
             EachSide = exercise is { OneSided: true, Held: true },
             Load = decision.Load,
             Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, gym, onBar) : [],
@@ -178,7 +196,7 @@ public static class Planner
         {
             var asked = decision is null
                 ? Prescribe(slot, exercise, loads, history, date, light, onBar)
-                : Prescribed(slot, exercise, decision, loads, onBar);
+                : Prescribed(slot, exercise, decision, loads, history, onBar);
             prescriptions.Add(asked);
             onBar = BarOrder.Of(asked, exercise, loads, onBar).LastOrDefault() ?? onBar;
         }

@@ -21,6 +21,7 @@ public static class Agenda
             var together = prescriptions.Skip(i)
                 .TakeWhile(p => p == prescriptions[i] || (p.Group is not null && p.Group == prescriptions[i].Group))
                 .ToList();
+            items.AddRange(together.Where(asked => asked.AsksFirst).Select(asked => new HeadDownItem(asked)));
             items.AddRange(together.SelectMany(asked => RampOf(asked, searching)));
             items.AddRange(InTurn(together.Select(WorkOf).ToList()));
             i += together.Count;

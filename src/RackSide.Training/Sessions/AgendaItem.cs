@@ -71,6 +71,10 @@ public sealed record TotalItem(Prescription Asked, int Total) : SlotItem($"{Aske
 /// <param name="Total">The seconds in all.</param>
 public sealed record AccumulateItem(Prescription Asked, int Total) : SlotItem($"{Asked.Slot}/accumulate", Asked);
 
+/// <summary>The question before the first head-down hold, with the way down.</summary>
+/// <param name="Asked">The first slot that asks it.</param>
+public sealed record HeadDownItem(Prescription Asked) : SlotItem($"{Asked.Slot}/head-down", Asked);
+
 /// <summary>Something to do and tick off.</summary>
 /// <param name="Asked">What the slot asks for today.</param>
 /// <param name="Minutes">About how long; 0 for no guide.</param>

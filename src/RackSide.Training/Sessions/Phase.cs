@@ -12,7 +12,11 @@ public abstract record Phase(Instant Since);
 /// A check or a checklist item is in hand. Next: the same for the item after it, or whatever phase that item wants. Time
 /// changes nothing here.
 /// </summary>
-public sealed record Ticking(Instant Since) : Phase(Since);
+public sealed record Ticking(Instant Since) : Phase(Since)
+{
+    /// <summary>How many lines were moved on, where the page is a text too long for it.</summary>
+    public int MovedOn { get; init; }
+}
 
 /// <summary>
 /// A set is in hand, or a share of a total. Next: resting, or the next item at once where no rest lies between. Time

@@ -14,6 +14,7 @@ public sealed record Place
         Ticked = record.Standing.OfType<ItemTicked>().Select(t => t.Item).ToHashSet();
         doneSets = Sets.Select(s => (s.Set.Slot, s.Set.Kind, s.Set.Number, s.Set.Side)).ToHashSet();
         answered = record.Standing.OfType<RepsLeftTold>().Select(t => t.Set).ToHashSet();
+        headDownAnswered = record.Standing.Any(f => f is HeadDownAnswered);
         started = Sets.Where(s => s.Set.Kind != SetKind.WarmUp).Select(s => s.Set.Slot).ToHashSet();
         Index = Agenda.TakeWhile(IsPast).Count();
     }
@@ -21,6 +22,7 @@ public sealed record Place
     private readonly HashSet<(string Slot, SetKind Kind, int Number, Side? Side)> doneSets;
     private readonly HashSet<string> started;
     private readonly HashSet<FactId> answered;
+    private readonly bool headDownAnswered;
 
     /// <summary>What each slot asks for after swaps and with the loads that searches found, in order.</summary>
     public IReadOnlyList<Prescription> Prescriptions { get; }
@@ -65,6 +67,7 @@ public sealed record Place
     {
         ConfirmItem confirm => Sets.Count > 0 || Ticked.Contains(confirm.Check.Key),
         SlotItem of when LeftOut.Contains(of.Slot) || Ticked.Contains(of.Slot) => true,
+        HeadDownItem => headDownAnswered,
         AskItem ask => started.Contains(ask.Slot) || answered.Contains(ask.Set),
         RampItem ramp => started.Contains(ramp.Slot) || IsDone(ramp),
         SetItem set => IsDone(set),

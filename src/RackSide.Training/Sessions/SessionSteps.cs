@@ -32,6 +32,7 @@ public static class SessionSteps
 
     internal static Turn InPhase(Session s, SessionEvent e) => s.Phase switch
     {
+        Ticking ticking when s.Place.Current is HeadDownItem => HeadDownStep.Step(s, ticking, e),
         Ticking => TickingStep.Step(s, e),
         Lifting lifting => LiftingStep.Step(s, lifting, e),
         Asking asking => AskingStep.Step(s, asking, e),

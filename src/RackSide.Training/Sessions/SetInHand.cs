@@ -2,15 +2,13 @@ using System.Diagnostics;
 using RackSide.Training.History;
 using RackSide.Training.Loading;
 using RackSide.Training.Measures;
+using RackSide.Training.Skills;
 
 namespace RackSide.Training.Sessions;
 
 /// <summary>What ENTER would write now: asked for, changed, typed, in that order of precedence from the last to the first.</summary>
 public static class SetInHand
 {
-    /// <summary>The first guess at a share of a total: small enough that form holds. Common practice, no source.</summary>
-    public const int FirstShare = 10;
-
     /// <summary>The reps ENTER would write.</summary>
     public static int Reps(Session s, Lifting p) => TypedReps(p) ?? p.Reps ?? Asked(s);
 
@@ -21,9 +19,13 @@ public static class SetInHand
     public static int Asked(Session s) => s.Place.Current switch
     {
         SetItem set => set.Target,
-        TotalItem total => Math.Min(total.Total - s.Place.Counted(total.Slot), LastShare(s, total) ?? FirstShare),
+        TotalItem total => TotalSplit.Next(
+            total.Total, Best(s), [.. s.Place.Work(total.Slot).Select(r => new ShareDone(r.Set.Target, r.Set.Done, r.FormSlipped))]),
         _ => throw new UnreachableException(),
     };
+
+    /// <summary>The best recent set of the exercise in hand before today; null where none is known.</summary>
+    public static int? Best(Session s) => s.Place.Current is SlotItem item ? BestSet.Reps(s.Setting.Before, item.Asked.Exercise, s.Head.Date) : null;
 
     /// <summary>The load asked for, or the one the lifter chose for the set before in this slot; null where there is none.</summary>
     public static Mass? AskedLoad(Session s) => AskedLoad(s.Place, s.Place.Current);
@@ -45,7 +47,4 @@ public static class SetInHand
 
     internal static Mass? TypedLoad(Session s, Lifting p) =>
         p.Field == Field.Load && NumberEntry.Parse(p.Typed) is { } amount && AskedLoad(s) is { } asked ? asked with { Amount = amount } : null;
-
-    private static int? LastShare(Session s, TotalItem total) =>
-        s.Place.Work(total.Slot).LastOrDefault()?.Set.Done is { } done and > 0 ? done : null;
 }

@@ -25,6 +25,7 @@ internal static class PlainLines
         List<string> lines = [Head(s), $"done: {Done(s)}", .. s.Lifts.Take(MostLifts).Select(Lift)];
         lines.Add(Work(s.Work));
         lines.AddRange(s.Work.Totals.Select(t => Inv($"{t.Name}: {t.Done} of {t.Asked} in all")));
+        lines.AddRange(s.BodyCarried is { } carried ? [Inv($"body carried in reps, an estimate: about {decimal.Round(carried.Amount / 10) * 10:0} {carried.Symbol}")] : []);
         lines.AddRange(MuscleLines.Of(s.Muscles, s.Balance, NarrowWidth));
         lines.AddRange(s.Body is { } body ? [Body(body)] : []);
         lines.AddRange(s.Conclusions);

@@ -36,6 +36,9 @@ public sealed record WeekSummary
     /// <summary>The week's volume load, one mass for each unit that was loaded.</summary>
     public IReadOnlyList<Mass> VolumeLoad { get; init; } = [];
 
+    /// <summary>The body's own mass moved in reps, an estimate; null where none can be told.</summary>
+    public Mass? BodyCarried { get; init; }
+
     /// <summary>Body weight, or null where nobody was weighed this week.</summary>
     public BodyLine? Body { get; init; }
 
@@ -90,6 +93,7 @@ public sealed record WeekSummary
             Muscles = MuscleSets.Of(sessions, catalogue),
             Balance = PushPull.Of(sessions, catalogue),
             VolumeLoad = Summary.VolumeLoad.Of(sessions, catalogue, weighIns),
+            BodyCarried = Summary.BodyCarried.Of(sessions, catalogue, weighIns),
             Body = body,
             Conclusions = Conclusion.Of(lifts, done.Count, body),
             Stage = EarlyWeeks.Line(history, today) is { } early ? [early] : MovingOn.Lines(history, catalogue, kit, today),

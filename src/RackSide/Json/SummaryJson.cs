@@ -84,6 +84,9 @@ internal sealed record SummaryJson
     /// <summary>Reps times load, one mass for each unit that was loaded.</summary>
     public required IReadOnlyList<MassJson> VolumeLoad { get; init; }
 
+    /// <summary>The body's own mass moved in reps, an estimate; null where none can be told.</summary>
+    public required MassJson? BodyCarriedEstimated { get; init; }
+
     /// <summary>Body weight, or null.</summary>
     public required BodyWeightJson? BodyWeight { get; init; }
 
@@ -109,6 +112,7 @@ internal sealed record SummaryJson
         Totals = [.. week.Work.Totals.Select(t => new TotalJson(t.Name, t.Done, t.Asked))],
         MuscleSetsEstimated = [.. week.Muscles.Select(m => new MuscleJson(m.Group.Name(), m.Direct, m.Indirect, m.Counted))],
         PushPull = new(week.Balance.Push, week.Balance.Pull),
+        BodyCarriedEstimated = week.BodyCarried is { } carried ? MassJson.Of(carried) : null,
         VolumeLoad = [.. week.VolumeLoad.Select(MassJson.Of)],
         BodyWeight = week.Body is { } body ? new(MassJson.Of(body.Mean), MassJson.Of(body.Change), MassJson.Of(body.Cap)) : null,
         Conclusions = week.Conclusions,

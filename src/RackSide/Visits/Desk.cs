@@ -98,7 +98,7 @@ internal sealed class Desk(Gym gym)
     public WeekConversation Week(Lifter lifter) => new(gym.Week(lifter, null, gym.Today));
 
     /// <summary>The list behind today's plan.</summary>
-    public MoreConversation More(Lifter lifter) => new(Title(offered!.Day!.Kind, offeredOn), offered.Trimmed, lifter.Body.Hidden);
+    public MoreConversation More(Lifter lifter) => new(Title(offered!.Day!.Kind, offeredOn), offered.Trimmed, lifter.Body.Hidden, offered.Day.Kind == DayKind.Skills);
 
     /// <summary>How much time there is.</summary>
     public LessTimeConversation LessTime() => new(Title(offered!.Day!.Kind, offeredOn), whole!.Estimate);
@@ -110,6 +110,10 @@ internal sealed class Desk(Gym gym)
 
     /// <summary>The whole plan again.</summary>
     public IConversation WholePlan() => OfferAgain(whole!);
+
+    /// <summary>The plan with other variants of the same motions; the chance comes from the clock, and each time anew.</summary>
+    public IConversation Play(Lifter lifter) => OfferAgain(Planner.Played(
+        whole!, (int)(gym.Clock.GetCurrentInstant().ToUnixTimeMilliseconds() % int.MaxValue), gym.Catalogue, gym.Kit, lifter, gym.History(lifter), offeredOn));
 
     /// <summary>The next four weeks.</summary>
     public CalendarConversation Calendar(Lifter lifter) =>

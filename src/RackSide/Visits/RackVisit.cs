@@ -173,6 +173,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         TodayConversation { More: true } => desk.More(Lifter!),
         MoreConversation { Choice: MoreChoice.LessTime } => desk.LessTime(),
         MoreConversation { Choice: MoreChoice.WholePlan } => desk.WholePlan(),
+        MoreConversation { Choice: MoreChoice.Play } => desk.Play(Lifter!),
         MoreConversation { Choice: MoreChoice.Calendar } => desk.Calendar(Lifter!),
         MoreConversation { Choice: MoreChoice.Away } => desk.Away(Lifter!),
         RestDayConversation { Choice: RestDayChoice.CheckIn } or MoreConversation { Choice: MoreChoice.CheckIn }

@@ -36,6 +36,7 @@ internal static class Gens
         from targets in Gen.Int.List[0, 5]
         from fewer in Gen.Int[0, 9]
         from sides in Gen.Bool
+        from asks in Gen.Bool
         from load in Maybe(Mass)
         from ramp in Gen.Select(Mass, Gen.Int, (m, r) => new RampSet(m, r)).List[0, 4]
         from search in Gen.Select(Gen.Int, Mass.List[2, 9], Mass, Maybe(Mass), (r, l, f, m) => new SearchSpan(r, l, f, m))
@@ -56,6 +57,7 @@ internal static class Gens
             Targets = targets,
             SetsLeftOut = fewer,
             EachSide = sides,
+            AsksFirst = asks,
             Load = load,
             Ramp = ramp,
             Search = searches ? search : null,
