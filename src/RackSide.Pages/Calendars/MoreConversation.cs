@@ -19,6 +19,9 @@ public enum MoreChoice
 
     /// <summary>Days away.</summary>
     Away,
+
+    /// <summary>What the gym owns.</summary>
+    Kit,
 }
 
 /// <summary>A short list behind today's plan.</summary>
@@ -32,6 +35,7 @@ public sealed class MoreConversation(string title, bool trimmed) : StillConversa
         .. trimmed ? new[] { ("the whole plan again", MoreChoice.WholePlan) } : [],
         ("the next four weeks", MoreChoice.Calendar),
         ("days away", MoreChoice.Away),
+        ("this gym's kit", MoreChoice.Kit),
         ("back to the plan", MoreChoice.Back),
     ];
 

@@ -50,7 +50,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
         Frame.Header(canvas, texts.Title, $"about {minutes} min");
         var row = DrawSlots(canvas, Frame.Top(size));
         DrawNotes(canvas, row);
-        KeyHint[] hints = [new("ENTER", "begin"), new("+ -", "look at each"), new("/", "leave"), new("!", "stop signs"), new("*", "less time, calendar", "more"), .. CanBeTold ? [new(KeyTable.Pad(Verb.Point), "a set you know", "known set")] : Array.Empty<KeyHint>()];
+        KeyHint[] hints = [new("ENTER", "begin"), new("+ -", "look at each"), new("/", "leave"), new("!", "stop signs"), new("*", "less time, kit", "more"), .. CanBeTold ? [new(KeyTable.Pad(Verb.Point), "a set you know", "known set")] : Array.Empty<KeyHint>()];
         Frame.Keys(canvas, [.. hints.Take(size.Columns < NarrowColumns ? 4 : hints.Length)]);
         if (said is not null)
         {

@@ -19,6 +19,7 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
         new("this week's page"),
         new("the next four weeks"),
         new("days away"),
+        new("this gym's kit"),
         new("leave, nothing more today"),
     ];
 
@@ -57,7 +58,8 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
             2 => new RestDayChoice.WeekPage(),
             3 => new RestDayChoice.CalendarPage(),
             4 => new RestDayChoice.AwayPage(),
-            5 => new RestDayChoice.Leave(),
+            5 => new RestDayChoice.KitPage(),
+            6 => new RestDayChoice.Leave(),
             _ => null,
         };
         typed = line == 1 ? "" : null;
@@ -86,7 +88,7 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
     {
         Place = texts.Done ?? "",
         Above = [texts.Why, $"Next: {texts.Next}: {texts.Holds}."],
-        Hints = [new("ENTER", "choose"), new("1-6", "at once"), new("+ -", "up, down"), new("!", "stop signs")],
+        Hints = [new("ENTER", "choose"), new("1-7", "at once"), new("+ -", "up, down"), new("!", "stop signs")],
     };
 
     private BodyPage Entry(string soFar) => new EntryPage($"{texts.Title}  {texts.Today}", "Body weight today?", soFar, EntryPage.NumberRoom)

@@ -2,6 +2,7 @@ using NodaTime;
 using RackSide.Files;
 using RackSide.Pages;
 using RackSide.Pages.Calendars;
+using RackSide.Pages.Kits;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
 using RackSide.Pages.SetUps;
@@ -80,6 +81,13 @@ internal sealed class Desk(Gym gym)
     /// <summary>The next four weeks.</summary>
     public CalendarConversation Calendar(Lifter lifter) =>
         new(TrainingCalendar.For(gym.Plan, gym.History(lifter), gym.Today, gym.WeekStarts));
+
+    /// <summary>What this gym owns.</summary>
+    public KitConversation Kit() => new(gym.Kit);
+
+    /// <summary>A change of the kit is written, or dropped; then today by what there is now. Where it cannot be written it stays on the screen.</summary>
+    public IConversation Kit(Lifter lifter, KitConversation kit) =>
+        kit.Write && gym.ChangeKit(kit.Before, kit.Kit) is { } trouble ? new KitConversation(kit.Before, kit.Kit, trouble) : Today(lifter);
 
     /// <summary>Days away.</summary>
     public AwayConversation Away(Lifter lifter, string done = "")

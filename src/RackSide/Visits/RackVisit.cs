@@ -1,6 +1,7 @@
 using NodaTime;
 using RackSide.Pages;
 using RackSide.Pages.Calendars;
+using RackSide.Pages.Kits;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
 using RackSide.Pages.SetUps;
@@ -133,6 +134,8 @@ internal sealed class RackVisit : IConversation, IDisposable
         MoreConversation { Choice: MoreChoice.WholePlan } => desk.WholePlan(),
         MoreConversation { Choice: MoreChoice.Calendar } => desk.Calendar(Lifter!),
         MoreConversation { Choice: MoreChoice.Away } => desk.Away(Lifter!),
+        MoreConversation { Choice: MoreChoice.Kit } => desk.Kit(),
+        KitConversation kit => desk.Kit(Lifter!, kit),
         MoreConversation => desk.Within(Lifter!, null),
         LessTimeConversation less => desk.Within(Lifter!, less.Minutes),
         CalendarConversation => desk.Today(Lifter!),
@@ -142,6 +145,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         RestDayConversation { Choice: RestDayChoice.WeekPage } => desk.Week(Lifter!),
         RestDayConversation { Choice: RestDayChoice.CalendarPage } => desk.Calendar(Lifter!),
         RestDayConversation { Choice: RestDayChoice.AwayPage } => desk.Away(Lifter!),
+        RestDayConversation { Choice: RestDayChoice.KitPage } => desk.Kit(),
         WeekConversation => desk.Today(Lifter!),
         _ => null,
     };

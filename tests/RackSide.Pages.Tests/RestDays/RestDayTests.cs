@@ -56,13 +56,13 @@ public class RestDayTests
     [Theory]
     [InlineData("ENTER")]
     [InlineData("SPACE")]
-    [InlineData("6")]
+    [InlineData("7")]
     [InlineData("+ - ENTER")]
     public void Enter_leaves(string keys) => After(keys).Choice.Should().Be(new RestDayChoice.Leave());
 
     [Theory]
     [InlineData("1")]
-    [InlineData("+ + + + + ENTER")]
+    [InlineData("+ + + + + + ENTER")]
     [InlineData("UP UP UP UP UP UP ENTER")]
     public void An_extra_session_can_be_asked_for(string keys) =>
         After(keys).Choice.Should().Be(new RestDayChoice.TrainAnyway());
@@ -77,6 +77,7 @@ public class RestDayTests
     {
         After("4").Choice.Should().Be(new RestDayChoice.CalendarPage());
         After("5").Choice.Should().Be(new RestDayChoice.AwayPage());
+        After("6").Choice.Should().Be(new RestDayChoice.KitPage());
     }
 
     [Theory]
@@ -86,7 +87,7 @@ public class RestDayTests
     [InlineData("2 500 ENTER BACK BACK BACK 72.4 ENTER", "72.4")]
     [InlineData("2 20 ENTER", "20")]
     [InlineData("2 350 ENTER", "350")]
-    [InlineData("+ + + + ENTER 72.4 ENTER", "72.4")]
+    [InlineData("+ + + + + ENTER 72.4 ENTER", "72.4")]
     public void A_body_weight_is_typed_with_either_decimal_mark(string keys, string kilograms) =>
         After(keys).Choice.Should().Be(new RestDayChoice.Weigh(Mass.Kg(NumberEntry.Parse(kilograms)!.Value)));
 
