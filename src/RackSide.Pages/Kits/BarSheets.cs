@@ -69,7 +69,10 @@ internal static class BarSheets
 
     private static Bar Same(Bar bar, Mass bare, Mass? collar) => Bar.Collared(bar.Name, bare, collar) with
     {
-        Sleeve = bar.Sleeve, Motions = bar.Motions, Exercises = bar.Exercises, MovesLoaded = bar.MovesLoaded,
+        Sleeve = bar.Sleeve,
+        Motions = bar.Motions,
+        Exercises = bar.Exercises,
+        MovesLoaded = bar.MovesLoaded,
     };
 
     private static IReadOnlyList<Motion> Toggled(IReadOnlyList<Motion> motions, Motion motion) =>
