@@ -235,7 +235,7 @@ internal sealed class Desk(Gym gym)
         offered = todays;
         var needs = $"{PlanTexts.Needs(todays)} {PlanTexts.Instead(todays)}".Trim();
         return new TodayConversation(
-            new TodayTexts(Title(todays.Day!.Kind, offeredOn), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, gym.Report ?? ""),
+            new TodayTexts(Title(todays.Day!.Kind, offeredOn), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, gym.Report ?? "") { StandIns = todays.StandIns },
             gym.Catalogue,
             lookedAt < todays.Prescriptions.Count ? lookedAt : 0);
     }
