@@ -45,6 +45,8 @@ internal static class PlanTimes
                     $"{gym,-10} {(inside ? "heaviest inside" : "any order"),-16} {(left ? "loaded" : "bare"),-7} {times[32],9:0.000} {times[60],9:0.000} {times[^1],12:0.000}"));
             }
 
+            var whole = Jobs(gym, false, 64).Select(job => Shortest(WithTwoMore(job))).Order().ToList();
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{gym,-10} {"and two lifts more",-18} {"bare",-5} {whole[32],9:0.000} {whole[60],9:0.000} {whole[^1],12:0.000}"));
             var narrow = Jobs(gym, false, 64).Select(job => Shortest(job with { Sleeve = 150, Plates = [.. job.Plates.Select(p => p with { Thickness = 10 + Math.Floor(p.Mass.Amount) })] })).Order().ToList();
             Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{gym,-10} {"150 mm sleeve",-16} {"bare",-7} {narrow[32],9:0.000} {narrow[60],9:0.000} {narrow[^1],12:0.000}"));
         }
@@ -81,6 +83,16 @@ internal static class PlanTimes
     private static IReadOnlyList<PlatePairs> Plates(string gym) => gym == "home"
         ? KitDefaults.For(MassUnit.Kilogram).Plates
         : [.. Discs.Select(d => new PlatePairs(Mass.Kg(d), int.Parse(gym[..1], CultureInfo.InvariantCulture)))];
+
+    /// <summary>Two lifts after it with the bar left loaded, at about 60 and 40 % of its load, with two warm-up sets and three working sets each.</summary>
+    private static PlateJob WithTwoMore(PlateJob job)
+    {
+        var work = job.Sets[^1].Ideal.Amount;
+        return job with { Sets = [.. job.Sets, .. Lift(work, 0.6m), .. Lift(work, 0.4m)] };
+    }
+
+    private static IEnumerable<LoadBand> Lift(decimal first, decimal share) =>
+        new[] { 0.5m, 0.75m, 1, 1, 1 }.Select(part => LoadBand.Exactly(Mass.Kg(20 + (Math.Floor(Math.Max((first * share) - 20, 0) * part / 5) * 5))));
 
     /// <summary>The bare bar, 50, 70 and 85 % within 5 points, and five working sets.</summary>
     private static PlateJob Job(IReadOnlyList<PlatePairs> plates, decimal work) => new()
