@@ -1,7 +1,7 @@
 namespace RackSide.Pages;
 
 /// <summary>
-/// How a cell stands out. Bold and reverse carry weight; the two hues only repeat what a word says, because they are lost
+/// How a cell stands out. Bold and reverse carry weight; the hues only repeat what a word or a number says, because they are lost
 /// on some palettes and to some eyes.
 /// </summary>
 [Flags]
@@ -21,4 +21,16 @@ public enum Look
 
     /// <summary>What comes next (bright cyan where there is colour).</summary>
     Next = 8,
+
+    /// <summary>A red disc.</summary>
+    DiscRed = 16,
+
+    /// <summary>A blue disc.</summary>
+    DiscBlue = 32,
+
+    /// <summary>A yellow disc.</summary>
+    DiscYellow = 64,
+
+    /// <summary>A green disc.</summary>
+    DiscGreen = 128,
 }

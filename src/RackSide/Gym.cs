@@ -133,13 +133,32 @@ internal sealed class Gym : IDisposable
     public void Keep(HouseRules rules)
     {
         PrivateFolder.Make(Folders.Config);
-        if (File.Exists(Folders.GymFile))
-        {
-            File.Move(Folders.GymFile, Folders.GymFile + ".old", overwrite: true);
-        }
-
-        PrivateFile.Write(Folders.GymFile, Encoding.UTF8.GetBytes(GymFile.Write(rules)));
+        WholeFile.Replace(Folders.GymFile, GymFile.Write(rules));
         Rules = rules;
+    }
+
+    /// <summary>Puts a change of the kit into the house rules, touching nothing else that a person wrote there.</summary>
+    /// <param name="before">The kit the change was made from.</param>
+    /// <param name="after">The kit it is to be.</param>
+    /// <returns>Null where it is written; otherwise why not, in one sentence, and nothing has changed.</returns>
+    public string? ChangeKit(GymKit before, GymKit after)
+    {
+        try
+        {
+            var changed = GymEdit.Apply(File.ReadAllText(Folders.GymFile), before, after, Path.GetFileName(Folders.GymFile));
+            if (changed.Value is not { } text)
+            {
+                return $"Not written. {changed.Mistakes[0]}";
+            }
+
+            WholeFile.Replace(Folders.GymFile, text);
+            Rules = GymFile.Read(text, Folders.GymFile).OrThrow();
+            return null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return $"Not written: {e.Message}";
+        }
     }
 
     /// <summary>The lifter of that key, name or first name nobody else has, or the first who joined; null where nobody has.</summary>

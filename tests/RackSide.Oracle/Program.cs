@@ -49,8 +49,8 @@ static T Timed<T>(List<double> times, Func<T> solve)
     return result;
 }
 
-static double Median(List<double> times) => times.Order().ElementAt(times.Count / 2);
+static double Median(List<double> times) => times.Order().ElementAtOrDefault(times.Count / 2);
 
 static string Spread(List<double> times) => string.Create(
     CultureInfo.InvariantCulture,
-    $"median {Median(times):0.000} ms, 95 % under {times.Order().ElementAt(times.Count * 95 / 100):0.000}, longest {times.Max():0.000}");
+    $"median {Median(times):0.000} ms, 95 % under {times.Order().ElementAtOrDefault(times.Count * 95 / 100):0.000}, longest {times.DefaultIfEmpty().Max():0.000}");

@@ -115,6 +115,10 @@ public sealed class PaintingTests
     [InlineData(Look.Reverse, "\e[0;7m", "\e[0;7m")]
     [InlineData(Look.Now, "\e[0;93m", "\e[0m")]
     [InlineData(Look.Next, "\e[0;96m", "\e[0m")]
+    [InlineData(Look.DiscRed, "\e[0;91m", "\e[0m")]
+    [InlineData(Look.DiscBlue, "\e[0;94m", "\e[0m")]
+    [InlineData(Look.DiscYellow, "\e[0;93m", "\e[0m")]
+    [InlineData(Look.DiscGreen, "\e[0;92m", "\e[0m")]
     [InlineData(Look.Now | Look.Bold | Look.Reverse, "\e[0;1;7;93m", "\e[0;1;7m")]
     public void A_look_is_drawn_with_these_codes_and_without_colour_with_those(Look look, string inColour, string without)
     {

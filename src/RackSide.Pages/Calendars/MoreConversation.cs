@@ -28,6 +28,9 @@ public enum MoreChoice
 
     /// <summary>The page of the body.</summary>
     Body,
+
+    /// <summary>What the gym owns.</summary>
+    Kit,
 }
 
 /// <summary>A short list behind today's plan.</summary>
@@ -45,6 +48,7 @@ public sealed class MoreConversation(string title, bool trimmed, bool hidden = f
         ("the next four weeks", MoreChoice.Calendar),
         ("days away", MoreChoice.Away),
         .. hidden ? [] : new[] { ("check-in: body weight, sleep, food", MoreChoice.CheckIn), ("body: weight, food, sleep", MoreChoice.Body) },
+        ("this gym's kit", MoreChoice.Kit),
         ("back to the plan", MoreChoice.Back),
     ];
 

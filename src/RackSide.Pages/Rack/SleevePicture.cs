@@ -1,3 +1,4 @@
+using RackSide.Training.Kit;
 using RackSide.Training.Loading;
 using RackSide.Training.Measures;
 
@@ -5,7 +6,7 @@ namespace RackSide.Pages.Rack;
 
 /// <summary>
 /// One sleeve of the bar from the side, the lifter's end at the left: plates in the order they go on, each with its number
-/// under it. Height tells heavy from light; the shade only parts neighbours.
+/// under it. A disc has the colour of the open standards where they give it one. Height tells heavy from light; the shade only parts neighbours.
 /// </summary>
 internal static class SleevePicture
 {
@@ -22,7 +23,7 @@ internal static class SleevePicture
         var x = column + 7;
         foreach (var (plate, i) in stack.Side.Select((p, i) => (p, i)))
         {
-            x += DrawPlate(canvas, x, axis, stack.NamesUnits ? plate.ToString().Replace(" ", "", StringComparison.Ordinal) : plate.Number, HalfHeight(plate), Shades[i % Shades.Length]);
+            x += DrawPlate(canvas, x, axis, stack.NamesUnits ? plate.ToString().Replace(" ", "", StringComparison.Ordinal) : plate.Number, HalfHeight(plate), Shades[i % Shades.Length], LookOf(plate));
         }
 
         canvas.Fill(x, axis, 5, '─');
@@ -36,12 +37,21 @@ internal static class SleevePicture
         _ => 0,
     };
 
-    private static int DrawPlate(Canvas canvas, int x, int axis, string number, int half, char shade)
+    private static Look LookOf(Mass plate) => DiscColours.Of(plate) switch
+    {
+        DiscColour.Red => Look.DiscRed,
+        DiscColour.Blue => Look.DiscBlue,
+        DiscColour.Yellow => Look.DiscYellow,
+        DiscColour.Green => Look.DiscGreen,
+        _ => Look.Plain,
+    };
+
+    private static int DrawPlate(Canvas canvas, int x, int axis, string number, int half, char shade, Look look)
     {
         var width = Math.Max(2, number.Length);
         for (var y = axis - half; y <= axis + half; y++)
         {
-            canvas.Fill(x, y, width, shade);
+            canvas.Fill(x, y, width, shade, look);
         }
 
         canvas.Write(x, axis + 3, number);

@@ -14,7 +14,11 @@ namespace RackSide.Pages.Rack;
 /// <param name="Needs">What to have at hand: <c>plates 2x20, 2x2.5</c>; empty for nothing.</param>
 /// <param name="Told">What opening the logbook had to tell; empty for nothing, which is the rule.</param>
 public sealed record TodayTexts(
-    string Title, string Why, IReadOnlyList<Prescription> Prescriptions, Duration Estimate, string Needs, string Told = "");
+    string Title, string Why, IReadOnlyList<Prescription> Prescriptions, Duration Estimate, string Needs, string Told = "")
+{
+    /// <summary>What stands in for what the plan prefers; told of the slot looked at on a page too small for all of it.</summary>
+    public IReadOnlyList<StandIn> StandIns { get; init; } = [];
+}
 
 /// <summary>Today's plan, before it begins: each slot with its sets, its load and why. ENTER begins; / leaves.</summary>
 /// <param name="texts">What is shown.</param>
@@ -50,7 +54,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
         Frame.Header(canvas, texts.Title, $"about {minutes} min");
         var row = DrawSlots(canvas, Frame.Top(size));
         DrawNotes(canvas, row);
-        KeyHint[] hints = [new("ENTER", "begin"), new("+ -", "look at each"), new("/", "leave"), new("!", "stop signs"), new("*", "less time, calendar", "more"), .. CanBeTold ? [new(KeyTable.Pad(Verb.Point), "a set you know", "known set")] : Array.Empty<KeyHint>()];
+        KeyHint[] hints = [new("ENTER", "begin"), new("+ -", "look at each"), new("/", "leave"), new("!", "stop signs"), new("*", "less time, kit", "more"), .. CanBeTold ? [new(KeyTable.Pad(Verb.Point), "a set you know", "known set")] : Array.Empty<KeyHint>()];
         Frame.Keys(canvas, [.. hints.Take(size.Columns < NarrowColumns ? 4 : hints.Length)]);
         if (said is not null)
         {
@@ -118,6 +122,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
         var width = size.Columns - 2;
         List<string> notes = [.. Roomy(size) ? [] : Frame.Wrap($"why: {texts.Prescriptions.ElementAtOrDefault(chosen)?.Why.Line}", width)];
         notes.AddRange(texts.Prescriptions.ElementAtOrDefault(chosen) is { } asked && PlanLines.Advice(asked) is { } advice ? Frame.Wrap(advice, width) : []);
+        notes.AddRange(!Roomy(size) && StandInHere() is { } standIn ? Frame.Wrap($"standing in: {standIn}", width) : []);
         notes.AddRange(texts.Told.Length > 0 ? Frame.Wrap(texts.Told, width) : []);
         notes.AddRange(Frame.Wrap(texts.Why, width));
         notes.AddRange(texts.Needs.Length > 0 ? Frame.Wrap(texts.Needs, width) : []);
@@ -126,6 +131,8 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
             canvas.Write(size.Compact ? 0 : 1, row + i, note);
         }
     }
+
+    private string? StandInHere() => texts.StandIns.FirstOrDefault(s => s.Slot == texts.Prescriptions.ElementAtOrDefault(chosen)?.Slot)?.Text;
 
     private bool Roomy(PageSize size) => Frame.Bottom(size) - Frame.Top(size) >= (2 * texts.Prescriptions.Count) + 2;
 }

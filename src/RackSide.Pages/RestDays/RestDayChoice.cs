@@ -27,4 +27,7 @@ public abstract record RestDayChoice
 
     /// <summary>The page of days away.</summary>
     public sealed record AwayPage : RestDayChoice;
+
+    /// <summary>What the gym owns.</summary>
+    public sealed record KitPage : RestDayChoice;
 }

@@ -15,6 +15,7 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
         ("the next four weeks", new RestDayChoice.CalendarPage()),
         ("days away", new RestDayChoice.AwayPage()),
         .. texts.Hidden ? [] : new (string, RestDayChoice)[] { ("body: weight, food, sleep", new RestDayChoice.BodyPage()) },
+        ("this gym's kit", new RestDayChoice.KitPage()),
         ("leave, nothing more today", new RestDayChoice.Leave()),
     ];
 

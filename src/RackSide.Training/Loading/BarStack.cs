@@ -8,6 +8,9 @@ namespace RackSide.Training.Loading;
 /// <param name="Side">The stack: the plates on one sleeve, inside to outside, heaviest inside; the other sleeve has the same.</param>
 public sealed record BarStack(Bar Bar, IReadOnlyList<Mass> Side)
 {
+    /// <summary>Where it is; null where that does not matter.</summary>
+    public BarPlace? Place { get; init; }
+
     /// <summary>Whether both units meet on it, so that every number needs its own.</summary>
     public bool NamesUnits => MassSum.Mixed([Bar.Bare, .. Side]);
 

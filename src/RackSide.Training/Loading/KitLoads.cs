@@ -71,8 +71,8 @@ public sealed class KitLoads(GymKit kit)
 
     /// <summary>
     /// The loaded bars for sets in a row, beginning with what is on the bar now, so that the fewest plates are handled
-    /// until the bar is bare; see <see cref="FewestPlates"/>. Only the sets up to a change of bars are told, because then
-    /// the bar is stripped and one begins anew.
+    /// until the bar is bare; see <see cref="FewestPlates"/>. Only the sets up to a change of bars are told, or to a place
+    /// where the bar cannot go with its plates on, because then it is stripped and one begins anew.
     /// </summary>
     /// <param name="loads">The loads of the sets to come, in order.</param>
     /// <param name="onBar">What is on the bar now; null for a bare bar.</param>
@@ -82,7 +82,7 @@ public sealed class KitLoads(GymKit kit)
     /// <summary>The same for sets of exercises that may have bars of their own.</summary>
     public IReadOnlyList<BarStack> Row(IReadOnlyList<BarSet> loads, BarStack? onBar)
     {
-        var key = $"{string.Join(' ', loads.Select(l => $"{Exactly([l.Load])}@{BarsOf(l.Exercise)}"))} from {onBar?.Bar.Name} {Exactly(onBar?.Side ?? [])}";
+        var key = $"{string.Join(' ', loads.Select(l => $"{Exactly([l.Load])}@{BarsOf(l.Exercise)}{PlaceOf(l)}"))} from {onBar?.Bar.Name} {onBar?.Place} {Exactly(onBar?.Side ?? [])}";
         if (!rows.TryGetValue(key, out var row))
         {
             rows[key] = row = Planned(loads, onBar);
@@ -102,9 +102,22 @@ public sealed class KitLoads(GymKit kit)
             return [];
         }
 
-        List<LoadBand> sets = [.. loads.TakeWhile(l => StackFor(l.Load, l.Exercise)?.Bar == bar).Select(l => LoadBand.Exactly(l.Load))];
-        return FewestPlates.For(PlateJob.On(bar, kit, sets, onBar)) is { } plan
-            ? [.. plan.Stacks.Select(stack => new BarStack(bar, stack))]
+        List<BarSet> row = [loads[0]];
+        foreach (var set in loads.Skip(1).TakeWhile(l => StackFor(l.Load, l.Exercise)?.Bar == bar))
+        {
+            if (!BarPlaces.StaysLoaded(new BarStack(bar, []) { Place = PlaceOf(row[^1]) }, PlaceOf(set)))
+            {
+                break;
+            }
+
+            row.Add(set);
+        }
+
+        var start = BarPlaces.Arriving(onBar, loads[0].Exercise);
+        return FewestPlates.For(PlateJob.On(bar, kit, [.. row.Select(l => LoadBand.Exactly(l.Load))], start)) is { } plan
+            ? [.. plan.Stacks.Zip(row, (stack, set) => new BarStack(bar, stack) { Place = PlaceOf(set) })]
             : [];
     }
+
+    private static BarPlace? PlaceOf(BarSet set) => set.Exercise is { } exercise ? BarPlaces.Of(exercise) : null;
 }

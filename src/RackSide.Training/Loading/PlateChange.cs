@@ -11,6 +11,9 @@ public sealed record PlateChange(IReadOnlyList<Mass> TakeOff, IReadOnlyList<Mass
     /// <summary>The bar to take instead, after the plates are off; null where the bar stays.</summary>
     public Bar? OtherBar { get; init; }
 
+    /// <summary>Whether the bar is stripped because it goes to another place, and loaded again there.</summary>
+    public bool Moves { get; init; }
+
     /// <summary>Whether the words name each plate's unit, because plates of both units are about.</summary>
     public bool NamesUnits { get; init; }
 
@@ -23,10 +26,12 @@ public sealed record PlateChange(IReadOnlyList<Mass> TakeOff, IReadOnlyList<Mass
     public static PlateChange Between(BarStack? from, BarStack to)
     {
         var now = from ?? new(to.Bar, []);
-        var stays = now.Bar == to.Bar ? now.Side.Zip(to.Side).TakeWhile(p => p.First == p.Second).Count() : 0;
+        var moves = now.Bar == to.Bar && now.Side.Count > 0 && !BarPlaces.StaysLoaded(now, to.Place);
+        var stays = now.Bar == to.Bar && !moves ? now.Side.Zip(to.Side).TakeWhile(p => p.First == p.Second).Count() : 0;
         return new([.. now.Side.Skip(stays).Reverse()], [.. to.Side.Skip(stays)])
         {
             OtherBar = now.Bar == to.Bar ? null : to.Bar,
+            Moves = moves,
             NamesUnits = MassSum.Mixed([to.Bar.Mass, .. now.Side, .. to.Side]),
         };
     }
@@ -34,6 +39,8 @@ public sealed record PlateChange(IReadOnlyList<Mass> TakeOff, IReadOnlyList<Mass
     /// <summary>The change in words: <c>take off 5, put on 10 + 2.5, each side</c>.</summary>
     public string Text => (TakeOff, PutOn, OtherBar) switch
     {
+        (_, [], null) when Moves => $"take off {Words(TakeOff)} each side, move the bar",
+        (_, _, null) when Moves => $"take off {Words(TakeOff)} each side, move the bar, put on {Words(PutOn)} each side",
         ([], [], null) => "same plates, nothing to change",
         ([], _, null) => $"put on {Words(PutOn)} each side",
         (_, [], null) => $"take off {Words(TakeOff)} each side",

@@ -28,6 +28,7 @@ public static class Ramps
     internal static IReadOnlyList<RampSet> For(
         RampKind kind, Mass work, Exercise exercise, ReachableLoads loads, KitLoads kit, BarStack? onBar)
     {
+        onBar = BarPlaces.Arriving(onBar, exercise);
         var table = kit.TableFor(exercise);
         var steps = RampSteps.For(kind, work, exercise, loads, table);
         return exercise.LoadType == LoadType.Barbell && steps.Count > 0 && table.BarFor(work) is { } bar

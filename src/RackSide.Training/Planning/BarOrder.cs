@@ -5,8 +5,8 @@ using RackSide.Training.Loading;
 namespace RackSide.Training.Planning;
 
 /// <summary>
-/// How a day's prescriptions go on the bar one after the other. Between two exercises the bar is left as it is, and the
-/// next one counts with what is on it: whether a bar in the rack is carried elsewhere is not known, and a plate that is
+/// How a day's prescriptions go on the bar one after the other. Between two exercises the bar is left as it is where it can
+/// go there with its plates on (see <see cref="BarPlaces"/>), and the next one counts with what is on it: a plate that is
 /// wanted again is never told to come off.
 /// </summary>
 internal static class BarOrder
@@ -17,7 +17,11 @@ internal static class BarOrder
     /// <param name="loads">What the kit can load.</param>
     /// <param name="onBar">What is on the bar before it.</param>
     public static IReadOnlyList<BarStack> Of(Prescription asked, Exercise? exercise, KitLoads loads, BarStack? onBar) =>
+        loads.Row(Sets(asked, exercise), onBar);
+
+    /// <summary>What goes on the bar for a prescription: the ramp first and the working load once; empty where it needs none.</summary>
+    public static IReadOnlyList<BarSet> Sets(Prescription asked, Exercise? exercise) =>
         exercise?.LoadType == LoadType.Barbell && asked.Load is { } work
-            ? loads.Row([.. asked.Ramp.Select(r => new BarSet(r.Load, exercise)), new(work, exercise)], onBar)
+            ? [.. asked.Ramp.Select(r => new BarSet(r.Load, exercise)), new(work, exercise)]
             : [];
 }

@@ -19,15 +19,20 @@ internal static class PlateCheck
             .SelectMany(need => Enumerable.Repeat(need.Key, need.Max())),
     ];
 
+    /// <summary>As the session plans them: each row as far as the bar goes with its plates on.</summary>
     private static IEnumerable<BarStack> Stacks(IReadOnlyList<Prescription> prescriptions, Catalogue catalogue, KitLoads loads)
     {
+        List<BarSet> sets = [.. prescriptions.SelectMany(asked => BarOrder.Sets(asked, catalogue.Find(asked.Exercise)))];
         BarStack? onBar = null;
-        foreach (var asked in prescriptions)
+        while (sets.Count > 0)
         {
-            foreach (var stack in BarOrder.Of(asked, catalogue.Find(asked.Exercise), loads, onBar))
+            var row = loads.Row(sets, onBar);
+            foreach (var stack in row)
             {
                 yield return onBar = stack;
             }
+
+            sets = sets[Math.Max(1, row.Count)..];
         }
     }
 }

@@ -13,8 +13,8 @@ namespace RackSide.Training.Sessions;
 public static class BarInHand
 {
     /// <summary>
-    /// The loaded bar for the item in hand at a load: the first of a row in which the sets still to come of its slot (or
-    /// of its group, in turn) handle the fewest plates from what is on the bar now.
+    /// The loaded bar for the item in hand at a load: the first of a row in which the sets still to come, of its slot and of
+    /// those after it to which the bar goes with its plates on, handle the fewest plates from what is on the bar now.
     /// </summary>
     /// <param name="s">The session.</param>
     /// <param name="load">The load of the set in hand, which may differ from the one asked for.</param>
@@ -47,21 +47,21 @@ public static class BarInHand
             ? setting.Loads.Row([Set(setting, inHand, now), .. Ahead(setting, place, inHand, now)], onBar) is [var first, ..] ? first : null
             : null;
 
-    /// <summary>The loads of the sets after the one in hand. A working load that is changed now is meant to stay.</summary>
+    /// <summary>
+    /// The loads of the sets after the one in hand, those of the exercises to come among them: a bar left loaded for the
+    /// next one may save plates, and the plan of the row finds out whether it does. A working load that is changed now is
+    /// meant to stay.
+    /// </summary>
     private static IEnumerable<BarSet> Ahead(SessionSetting setting, Place place, SlotItem inHand, Mass now) => place.Agenda
         .SkipWhile(i => i != inHand)
         .Skip(1)
         .OfType<SetItem>()
-        .TakeWhile(i => IsSameTurn(inHand, i))
         .Where(i => !place.IsPast(i) && IsOnBar(setting, i))
         .Select(i => (Item: i, Load: inHand is WorkItem && i is WorkItem && i.Slot == inHand.Slot ? now : SetInHand.AskedLoad(place, i)))
         .Where(i => i.Load is not null)
         .Select(i => Set(setting, i.Item, i.Load!.Value));
 
     private static BarSet Set(SessionSetting setting, SlotItem item, Mass load) => new(load, setting.Catalogue.Find(item.Asked.Exercise));
-
-    private static bool IsSameTurn(SlotItem one, SlotItem other) =>
-        one.Slot == other.Slot || (one.Asked.Group is { } group && group == other.Asked.Group);
 
     private static bool IsOnBar(SessionSetting setting, SlotItem item) =>
         setting.Catalogue.Find(item.Asked.Exercise)?.LoadType == LoadType.Barbell;

@@ -118,8 +118,8 @@ internal static class GymText
     /// <summary>The belt as a field, or a comment where nothing need be said.</summary>
     public static string Belt(Belt? belt) => belt switch { null => "belt: no", { Mass: { } mass } => $"belt: {Exact(mass)}", _ => "belt: yes" };
 
-    // All decimals: what a person reads of a mass may be shorter.
-    private static string Exact(Mass mass) => $"{mass.Amount.ToString("0.############################", CultureInfo.InvariantCulture)} {mass.Symbol}";
+    /// <summary>A mass with all its decimals: what a person reads of one may be shorter.</summary>
+    public static string Exact(Mass mass) => $"{mass.Amount.ToString("0.############################", CultureInfo.InvariantCulture)} {mass.Symbol}";
 
     private static string Whole(int number) => number.ToString(CultureInfo.InvariantCulture);
 
@@ -166,9 +166,16 @@ internal static class GymText
     private static void Masses(StringBuilder text, string comment, string name, IReadOnlyList<Mass> masses) =>
         Line(text, $"# {comment}", $"{name}: {Flow(masses)}", "");
 
+    /// <summary>The words that do not follow from what is listed.</summary>
+    public static IReadOnlyList<string> Words(GymKit kit) =>
+    [
+        .. kit.Equipment.Where(w => !EquipmentReader.IsImplied(w) && !kit.Machines.Any(m => m.Name == w) && !(w == "band" && kit.Bands.Count > 0))
+            .Order(StringComparer.Ordinal),
+    ];
+
     private static void Equipment(StringBuilder text, GymKit kit)
     {
-        var words = kit.Equipment.Where(w => !EquipmentReader.IsImplied(w) && !kit.Machines.Any(m => m.Name == w) && !(w == "band" && kit.Bands.Count > 0)).Order(StringComparer.Ordinal).ToList();
+        var words = Words(kit);
         Line(text, "# What else there is, in the words of the exercise list. An exercise is offered only where all it needs is here.",
             words.Count == 0 ? "equipment: []" : "equipment:");
         foreach (var word in words)

@@ -3,6 +3,7 @@ using RackSide.Files;
 using RackSide.Pages;
 using RackSide.Pages.Bodies;
 using RackSide.Pages.Calendars;
+using RackSide.Pages.Kits;
 using RackSide.Pages.Lifters;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
@@ -118,6 +119,13 @@ internal sealed class Desk(Gym gym)
     /// <summary>The next four weeks.</summary>
     public CalendarConversation Calendar(Lifter lifter) =>
         new(TrainingCalendar.For(gym.Plan, gym.History(lifter), gym.Today, gym.WeekStarts));
+
+    /// <summary>What this gym owns.</summary>
+    public KitConversation Kit() => new(gym.Kit);
+
+    /// <summary>A change of the kit is written, or dropped; then today by what there is now. Where it cannot be written it stays on the screen.</summary>
+    public IConversation Kit(Lifter lifter, KitConversation kit) =>
+        kit.Write && gym.ChangeKit(kit.Before, kit.Kit) is { } trouble ? new KitConversation(kit.Before, kit.Kit, trouble) : Today(lifter);
 
     /// <summary>Days away.</summary>
     public AwayConversation Away(Lifter lifter, string done = "")
@@ -248,7 +256,7 @@ internal sealed class Desk(Gym gym)
         offered = todays;
         var needs = $"{PlanTexts.Needs(todays)} {PlanTexts.Instead(todays)}".Trim();
         return new TodayConversation(
-            new TodayTexts(Title(todays.Day!.Kind, offeredOn), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, done is null ? gym.Report ?? "" : $"{done}."),
+            new TodayTexts(Title(todays.Day!.Kind, offeredOn), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, done is null ? gym.Report ?? "" : $"{done}.") { StandIns = todays.StandIns },
             gym.Catalogue,
             lookedAt < todays.Prescriptions.Count ? lookedAt : 0);
     }

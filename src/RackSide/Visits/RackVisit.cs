@@ -3,6 +3,7 @@ using RackSide.Kiosk;
 using RackSide.Pages;
 using RackSide.Pages.Bodies;
 using RackSide.Pages.Calendars;
+using RackSide.Pages.Kits;
 using RackSide.Pages.Lifters;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
@@ -183,6 +184,8 @@ internal sealed class RackVisit : IConversation, IDisposable
         StandingConversation { Choice: BodyChoice.Profile } => desk.Profile(Lifter!),
         StandingConversation => desk.Today(Lifter!),
         ProfileConversation { Profile: { } told } => Told(told),
+        MoreConversation { Choice: MoreChoice.Kit } => desk.Kit(),
+        KitConversation kit => desk.Kit(Lifter!, kit),
         MoreConversation => desk.Within(Lifter!, null),
         LessTimeConversation less => desk.Within(Lifter!, less.Minutes),
         CalendarConversation => desk.Today(Lifter!),
@@ -191,6 +194,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         RestDayConversation { Choice: RestDayChoice.WeekPage } => desk.Week(Lifter!),
         RestDayConversation { Choice: RestDayChoice.CalendarPage } => desk.Calendar(Lifter!),
         RestDayConversation { Choice: RestDayChoice.AwayPage } => desk.Away(Lifter!),
+        RestDayConversation { Choice: RestDayChoice.KitPage } => desk.Kit(),
         WeekConversation => desk.Today(Lifter!),
         UnwrittenConversation { Choice: UnwrittenChoice.GoBack } => GoBack(),
         UnwrittenConversation { Choice: UnwrittenChoice.CopyTo copy } => rescue.Ask(left!, copy.Place),

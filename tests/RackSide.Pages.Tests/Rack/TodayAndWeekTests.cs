@@ -1,6 +1,7 @@
 using NodaTime;
 using RackSide.Pages.Rack;
 using RackSide.Tollbooth;
+using RackSide.Training.Planning;
 using TheRack = RackSide.Tollbooth.Rack;
 
 namespace RackSide.Pages.Tests.Rack;
@@ -56,6 +57,18 @@ public class TodayAndWeekTests
 
         string.Join(' ', today.Draw(new PageSize(columns, rows), Now).Text.Split('\n').Select(l => l.Trim()))
             .Should().Contain("advice: rest longer first: 3 min between sets");
+    }
+
+    [Theory]
+    [InlineData(50, 15)]
+    public void On_a_small_page_the_slot_looked_at_says_what_it_stands_in_for(int columns, int rows)
+    {
+        var asked = TollboothDay.Begin(TollboothDay.Strength, TollboothDay.SquatOnMonday(65, 5, 5, 5, 5, 5)).Head.Prescriptions;
+        var standIn = new StandIn(asked[0].Slot, TollboothDay.Catalogue["bb-row"], TollboothDay.Catalogue["back-squat"], "no bar");
+        var texts = new TodayTexts("STRENGTH DAY", "why", asked, Duration.FromMinutes(41), "") { StandIns = [standIn] };
+        var today = new TodayConversation(texts, TollboothDay.Catalogue);
+
+        string.Join(' ', today.Draw(new PageSize(columns, rows), Now).Text.Split('\n').Select(l => l.Trim())).Should().Contain($"standing in: {standIn.Text}");
     }
 
     [Fact]

@@ -61,8 +61,8 @@ public class RestDayTests
 
     [Theory]
     [InlineData("1")]
-    [InlineData("+ + + + + + ENTER")]
-    [InlineData("UP UP UP UP UP UP UP ENTER")]
+    [InlineData("+ + + + + + + ENTER")]
+    [InlineData("UP UP UP UP UP UP UP UP ENTER")]
     public void An_extra_session_can_be_asked_for(string keys) =>
         After(keys).Choice.Should().Be(new RestDayChoice.TrainAnyway());
 
@@ -91,6 +91,7 @@ public class RestDayTests
     {
         After("4").Choice.Should().Be(new RestDayChoice.CalendarPage());
         After("5").Choice.Should().Be(new RestDayChoice.AwayPage());
+        After("7").Choice.Should().Be(new RestDayChoice.KitPage());
     }
 
     // 20 kg is 44.09 lb and 350 kg is 771.6 lb; 1 lb is exactly 0.45359237 kg (NIST SP 811, appendix B).

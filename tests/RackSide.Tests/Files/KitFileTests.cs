@@ -28,7 +28,7 @@ public class KitFileTests
           - name: short handle
             mass: 2 kg
             count: 2
-            sleeve: 120 mm
+            sleeve: 4.75 in
             plates:
               1.25 kg: 4
         stack: [5 kg, 10 kg]
@@ -58,6 +58,7 @@ public class KitFileTests
         kit.Plates.Should().Equal(new PlatePairs(Mass.Kg(20), 1) { Thickness = 27 }, new PlatePairs(Mass.Lb(10), 2));
         kit.Dumbbells.Should().Equal(Mass.Lb(10), Mass.Kg(5));
         kit.Handles.Should().ContainSingle().Which.Plates.Should().Equal(new PlatePairs(Mass.Kg(1.25m), 4));
+        kit.Handles[0].Bar.Sleeve.Should().Be(120.65m, "4.75 x 25.4 mm");
         kit.StackAddOns.Should().Equal(Mass.Kg(1.25m), Mass.Kg(1.25m));
         kit.Machines.Should().ContainSingle().Which.AddOns.Should().Equal(Mass.Kg(5));
         kit.Bands.Should().Equal(new Band("thin", null), new Band("thick", Mass.Kg(25)));

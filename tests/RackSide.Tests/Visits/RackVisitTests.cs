@@ -63,6 +63,49 @@ public sealed class RackVisitTests : IDisposable
     }
 
     [Fact]
+    public void The_kit_is_changed_on_the_screen_and_today_goes_by_what_there_is_now()
+    {
+        FirstDay();
+        clock.AdvanceDays(1);
+        var file = Path.Combine(folder.Path, "gym.yaml");
+        File.AppendAllText(file, "# Ottoline wrote this.\n");
+
+        Stay(visit =>
+        {
+            Press(visit, "7");
+            Shows(visit).Should().Contain("THIS GYM'S KIT").And.Contain("bar 20 kg");
+            Press(visit, "1132.5E//");
+            Shows(visit).Should().Contain("not written yet");
+            Press(visit, "/1");
+            Shows(visit).Should().Contain("REST DAY");
+        });
+
+        File.ReadAllText(file).Should().Contain("mass: 20 kg").And.Contain("# Ottoline wrote this.");
+        File.ReadAllText(file).Should().Contain("collars: 2.5 kg");
+        File.Exists(file + ".old").Should().BeTrue();
+    }
+
+    [Fact]
+    public void A_kit_file_broken_by_hand_meanwhile_is_not_written_over()
+    {
+        FirstDay();
+        clock.AdvanceDays(1);
+        var file = Path.Combine(folder.Path, "gym.yaml");
+
+        Stay(visit =>
+        {
+            Press(visit, "7223/");
+            var broken = File.ReadAllText(file).Replace("sound: on", "sound: loud", StringComparison.Ordinal);
+            File.WriteAllText(file, broken);
+            Press(visit, "/1");
+            Shows(visit).Should().Contain("Not written. gym.yaml:").And.Contain("not written yet");
+            File.ReadAllText(file).Should().Be(broken);
+            Press(visit, "/3");
+            Shows(visit).Should().Contain("REST DAY");
+        });
+    }
+
+    [Fact]
     public void On_a_rest_day_a_check_in_is_kept_and_the_week_and_the_body_can_be_looked_at()
     {
         FirstDay();
