@@ -35,6 +35,8 @@ internal static class Facts
             "left-out" => new SlotLeftOut(id, at, d.Text("slot")),
             "weighed" => new BodyWeighed(id, at, d.Mass("weight")),
             "redated" => new SessionRedated(id, at, d.Date("date")),
+            "bar-shared" => new BarShared(id, at, d.Id("with")),
+            "bar-left" => new BarLeft(id, at),
             "closed" => new SessionClosed(id, at),
             var other => throw new InvalidDataException($"no fact '{other}'"),
         };
@@ -55,6 +57,8 @@ internal static class Facts
         SlotLeftOut f => new() { ["is"] = "left-out", ["slot"] = f.Slot },
         BodyWeighed f => new() { ["is"] = "weighed", ["weight"] = Masses.Of(f.Weight) },
         SessionRedated f => new() { ["is"] = "redated", ["date"] = Times.Of(f.Date) },
+        BarShared f => new() { ["is"] = "bar-shared", ["with"] = Ids.Of(f.With) },
+        BarLeft => new() { ["is"] = "bar-left" },
         SessionClosed => new() { ["is"] = "closed" },
         _ => throw new ArgumentException($"no document for {fact.GetType()}", nameof(fact)),
     };

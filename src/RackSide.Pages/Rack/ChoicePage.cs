@@ -12,7 +12,7 @@ internal static class ChoicePage
     {
         BodyPage page = p.What switch
         {
-            Choice.Menu => Menu(size),
+            Choice.Menu => Menu(s, size),
             Choice.OtherExercise => OtherExercise(s),
             Choice.CutShort => new TextPage("CUT SHORT", [.. Numbered(CuttingShort.Lines), "What is not done is left out, which is no miss."]),
             Choice.BodyWeight => new EntryPage("BODY WEIGHT", "As the scale shows it:", p.Typed, EntryPage.NumberRoom) { Unit = s.Setting.Lifter.Unit.Symbol() },
@@ -31,11 +31,12 @@ internal static class ChoicePage
     };
 
     /// <summary>The stop signs stand under the menu, so that one key from any page shows them.</summary>
-    private static TextPage Menu(PageSize size)
+    private static TextPage Menu(Session s, PageSize size)
     {
         string[] lines = size.Compact
             ? ["1 today's plan | 2 other exercise | 3 stop signs", "4 cue card | 5 cut short | 6 body weight", "7 sore motion | 8 leave | 9 help: the keys"]
             : ["1  today's plan", "2  other exercise, for today", "3  stop signs in full", "4  cue card", "5  cut short", "6  body weight", "7  this motion is sore", "8  leave", "9  help: the keys"];
+        lines = s.Share is null ? lines : [.. lines, $"*  the bar shared with {s.Share.With}: turns, form, leaving"];
         return new TextPage("MENU", [.. lines, $"STOP at once for {StopSigns.Brief}.", StopSigns.WhatToDo[0]]);
     }
 
