@@ -8,8 +8,8 @@ using RackSide.Training.Measures;
 namespace RackSide.Logbook;
 
 /// <summary>
-/// The logbook in a folder. A write goes to a small synced journal, then to the log in a synced transaction, then it is
-/// acknowledged. Reads answer from memory. It may be used from several threads; writes wait for the disk, so they belong
+/// The logbook in a folder. A write goes to a small synced journal and is acknowledged; when nothing else waits it goes to
+/// the log too, in a synced transaction. Reads answer from memory. It may be used from several threads; writes wait for the disk, so they belong
 /// on none that paints. docs/durability.md says what is promised and how it is tested.
 /// </summary>
 public sealed class LiteLogbook : ILogbook
@@ -118,11 +118,11 @@ public sealed class LiteLogbook : ILogbook
     public IReadOnlyList<Lifter> Lifters() => Read(contents => contents.Lifters.OrderBy(l => l.Joined));
 
     /// <inheritdoc/>
-    public void Keep(Lifter lifter) => Write(_ => new Entry.LifterKept(lifter));
+    public void Keep(Lifter lifter) => WriteAndSettle(_ => new Entry.LifterKept(lifter));
 
     /// <inheritdoc/>
     /// <exception cref="InvalidOperationException">The session was begun already.</exception>
-    public void Begin(SessionHead head) => Write(contents => contents.Session(head.Id) is null
+    public void Begin(SessionHead head) => WriteAndSettle(contents => contents.Session(head.Id) is null
         ? new Entry.SessionBegun(head)
         : throw new InvalidOperationException($"session {head.Id} was begun already"));
 
@@ -136,8 +136,20 @@ public sealed class LiteLogbook : ILogbook
     });
 
     /// <inheritdoc/>
+    public void Settle()
+    {
+        lock (gate)
+        {
+            if (!closed)
+            {
+                store.Settle();
+            }
+        }
+    }
+
+    /// <inheritdoc/>
     /// <exception cref="InvalidOperationException">A fact of that identity is written already.</exception>
-    public void Tell(string lifter, Fact fact) => Write(contents => contents.IsTold(fact.Id)
+    public void Tell(string lifter, Fact fact) => WriteAndSettle(contents => contents.IsTold(fact.Id)
         ? throw new InvalidOperationException($"fact {fact.Id} is written already")
         : new Entry.FactTold(new KeptFact(lifter, fact)));
 
@@ -156,7 +168,7 @@ public sealed class LiteLogbook : ILogbook
     public void Weigh(string lifter, LocalDate date, Mass weight)
     {
         var id = NextId();
-        Write(_ => new Entry.WeightKept(new KeptWeight(id, lifter, date, weight)));
+        WriteAndSettle(_ => new Entry.WeightKept(new KeptWeight(id, lifter, date, weight)));
     }
 
     /// <inheritdoc/>
@@ -202,6 +214,16 @@ public sealed class LiteLogbook : ILogbook
         {
             ObjectDisposedException.ThrowIf(closed, this);
             return [.. what(store.Contents)];
+        }
+    }
+
+    // What comes one at a time and rarely is not left in one place.
+    private void WriteAndSettle(Func<Contents, Entry> what)
+    {
+        lock (gate)
+        {
+            Write(what);
+            store.Settle();
         }
     }
 

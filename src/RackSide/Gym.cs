@@ -1,3 +1,4 @@
+using System.Globalization;
 using NodaTime;
 using RackSide.Files;
 using RackSide.Logbook;
@@ -11,6 +12,7 @@ using RackSide.Training.Measures;
 using RackSide.Training.Planning;
 using RackSide.Training.Plans;
 using RackSide.Training.Safety;
+using RackSide.Training.Schedule;
 using RackSide.Training.Sessions;
 using RackSide.Training.Summary;
 
@@ -19,16 +21,18 @@ namespace RackSide;
 /// <summary>An opened gym: its rules, its plan, its logbook, and the clock on its wall.</summary>
 internal sealed class Gym : IDisposable
 {
+    private const string WhileBusy = "Go on there, or close it first; rackside today, summary, calendar and history answer meanwhile.";
+
     private readonly Plan plan;
     private readonly IDisposable? closing;
     private readonly DateTimeZone? abroad;
 
     private Gym(
-        Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, LiteLogbook? logbook, IDisposable? closing, DateTimeZone? abroad)
+        Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, ILogbook? logbook, IDisposable? closing, DateTimeZone? abroad)
     {
         (this.closing, this.abroad) = (closing, abroad);
-        (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, new MendedClock(clock), catalogue, plan, rules, logbook ?? (ILogbook)new NoLogbook());
-        Report = logbook?.Report.Sentence;
+        (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, new MendedClock(clock), catalogue, plan, rules, logbook ?? new NoLogbook());
+        Report = logbook switch { LiteLogbook own => own.Report.Sentence, LogbookSnapshot seen => Seen(seen), _ => null };
     }
 
     /// <summary>Where its files lie.</summary>
@@ -87,15 +91,17 @@ internal sealed class Gym : IDisposable
     /// <param name="begin">Whether a logbook is begun where there is none; a command that only reads makes nothing on disk.</param>
     /// <param name="closing">Let go of when the gym has closed, or null.</param>
     /// <param name="abroad">The time zone a traveller trains in; null for the gym's own.</param>
+    /// <param name="looks">Whether the logbook is only looked at, so that where it is open elsewhere its copy will do.</param>
     /// <exception cref="Refusal">A file has mistakes, or the logbook cannot be opened.</exception>
-    public static Gym Open(Folders folders, string? planFile, IClock clock, bool begin = true, IDisposable? closing = null, DateTimeZone? abroad = null)
+    public static Gym Open(
+        Folders folders, string? planFile, IClock clock, bool begin = true, IDisposable? closing = null, DateTimeZone? abroad = null, bool looks = false)
     {
         var catalogue = CatalogueFile.Read();
         var plan = planFile is null
             ? PlanFile.Default(catalogue)
             : Good(PlanFile.ReadFrom(planFile, catalogue), File.Exists(planFile) ? ExitCode.Data : ExitCode.NoInput);
         var rules = RulesIn(folders);
-        var logbook = begin || LiteLogbook.IsIn(folders.Data) ? OpenLogbook(folders.Data, clock) : null;
+        var logbook = !begin && !LiteLogbook.IsIn(folders.Data) ? null : looks ? LookInto(folders.Data, clock) : OpenLogbook(folders.Data, clock);
         return new Gym(folders, clock, catalogue, plan, rules, logbook, closing, abroad);
     }
 
@@ -119,18 +125,18 @@ internal sealed class Gym : IDisposable
 
     /// <summary>The lifter of that key, name or first name nobody else has, or the first who joined; null where nobody has.</summary>
     /// <exception cref="Refusal">Nobody of that name trains here.</exception>
-    public Lifter? Lifter(string? name = null)
+    public Lifter? Lifter(string? name = null, string option = "--lifter")
     {
         var lifters = Logbook.Lifters();
         if (name is not null && lifters.Count == 0)
         {
-            throw new Refusal(ExitCode.Usage, $"--lifter: nobody has joined yet, so there is no \"{name}\"; start rackside without it");
+            throw new Refusal(ExitCode.Usage, $"{option}: nobody has joined yet, so there is no \"{name}\"; start rackside without it");
         }
 
         return name is null ? lifters.FirstOrDefault()
             : lifters.FirstOrDefault(l => l.Key == name || string.Equals(l.Name, name, StringComparison.OrdinalIgnoreCase))
                 ?? (lifters.Where(l => string.Equals(l.Name.Split(' ')[0], name, StringComparison.OrdinalIgnoreCase)).ToList() is [var one] ? one : null)
-                ?? throw new Refusal(ExitCode.Usage, $"--lifter: nobody here is called \"{name}\"; here train: {string.Join(", ", lifters.Select(l => l.Name))}");
+                ?? throw new Refusal(ExitCode.Usage, $"{option}: nobody here is called \"{name}\"; here train: {string.Join(", ", lifters.Select(l => l.Name))}");
     }
 
     /// <summary>The same, for what only somebody who joined can do.</summary>
@@ -182,17 +188,23 @@ internal sealed class Gym : IDisposable
     private static T Good<T>(Reading<T> reading, int code)
         where T : class => reading.Value ?? throw new Refusal(code, string.Join(Environment.NewLine, reading.Mistakes));
 
+    /// <summary>Opens the logbook of a folder to look at; where it is open elsewhere, what its copy and journal hold.</summary>
+    /// <exception cref="Refusal">It cannot be read.</exception>
+    internal static ILogbook LookInto(string folder, IClock clock) =>
+        Opened<ILogbook>(folder, () => LiteLogbook.Open(folder, clock.GetCurrentInstant()), _ => LogbookSnapshot.Of(folder));
+
     /// <summary>Opens the logbook of a folder, or begins one.</summary>
     /// <exception cref="Refusal">It is open elsewhere, or cannot be opened.</exception>
-    internal static LiteLogbook OpenLogbook(string folder, IClock clock)
+    internal static LiteLogbook OpenLogbook(string folder, IClock clock) => Opened(
+        folder,
+        () => LiteLogbook.Open(folder, clock.GetCurrentInstant()),
+        busy => throw new Refusal(ExitCode.Busy, $"{busy.Message} {WhileBusy}"));
+
+    private static T Opened<T>(string folder, Func<T> open, Func<LogbookBusyException, T> busy)
     {
         try
         {
-            return LiteLogbook.Open(folder, clock.GetCurrentInstant());
-        }
-        catch (LogbookBusyException busy)
-        {
-            throw new Refusal(ExitCode.Busy, busy.Message);
+            return Tried(open, busy);
         }
         catch (LogbookUnreadableException unreadable)
         {
@@ -203,4 +215,20 @@ internal sealed class Gym : IDisposable
             throw new Refusal(ExitCode.CannotCreate, $"{folder}: may not be written; choose another folder with --data, or change its owner");
         }
     }
+
+    private static T Tried<T>(Func<T> open, Func<LogbookBusyException, T> busy)
+    {
+        try
+        {
+            return open();
+        }
+        catch (LogbookBusyException elsewhere)
+        {
+            return busy(elsewhere);
+        }
+    }
+
+    private string Seen(LogbookSnapshot seen) => seen.Newest is { } newest
+        ? $"the logbook is open in another window; this is from its copy and journal, as of {newest.InZone(Zone).Date.Shown()}, {newest.InZone(Zone).ToString("HH:mm", CultureInfo.InvariantCulture)}, its last entry"
+        : "the logbook is open in another window; this is from its copy, which holds no entry yet";
 }

@@ -26,6 +26,11 @@ internal sealed class NoLogbook : ILogbook
     public void Append(FactId session, Fact fact) => throw Bug();
 
     /// <inheritdoc/>
+    public void Settle()
+    {
+    }
+
+    /// <inheritdoc/>
     public void Tell(string lifter, Fact fact) => throw Bug();
 
     /// <inheritdoc/>

@@ -13,4 +13,10 @@ if (args is ["turns"])
     return;
 }
 
+if (args is ["accepted-set"])
+{
+    AcceptedSet.Print();
+    return;
+}
+
 BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);

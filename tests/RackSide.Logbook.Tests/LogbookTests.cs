@@ -89,6 +89,40 @@ public class LogbookTests
     }
 
     [Fact]
+    public void An_accepted_set_costs_one_sync_and_lies_in_two_places_once_settled()
+    {
+        var book = Open();
+        var head = Tollbooth.Head(book.NextId());
+        book.Begin(head);
+        var before = disk.Calls.Count;
+
+        book.Append(head.Id, Tollbooth.Set(book.NextId()));
+
+        disk.Calls.Skip(before).OfType<Call.Synced>().Should().ContainSingle().Which.Node.Should().Be(disk.Node(FileNames.Journal));
+        disk.Calls.Skip(before).OfType<Call.Wrote>().Should().ContainSingle("nothing is written but its line of the journal");
+
+        book.Settle();
+        var left = disk.Crash(disk.Calls.Count, new Loss(LossKind.Dropped, 1, new Random(1)));
+        left.Remove(FileNames.Journal);
+        using var again = LiteLogbook.Open(left, Tollbooth.Evening);
+        again.Open("ottoline")!.Sets.Should().ContainSingle("the log has it without the journal");
+    }
+
+    [Fact]
+    public void Settling_with_nothing_to_settle_touches_nothing()
+    {
+        var book = Open();
+        book.Begin(Tollbooth.Head(book.NextId()));
+        var before = disk.Calls.Count;
+
+        book.Settle();
+
+        disk.Calls.Should().HaveCount(before);
+        book.Dispose();
+        book.Settle();
+    }
+
+    [Fact]
     public void The_newest_session_that_is_not_closed_is_the_open_one()
     {
         using var book = Open();

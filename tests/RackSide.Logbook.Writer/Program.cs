@@ -33,6 +33,10 @@ while (true)
         logbook.Append(head.Id, new SetDone(
             id, now, "squat", "squat", SetKind.Working, n + 1, 5, (int)(id.Sequence % 13), Mass.Kg(id.Sequence)));
         Console.WriteLine($"{head.Id.Sequence} {id.Sequence}");
+        if (id.Sequence % 3 != 0)
+        {
+            logbook.Settle();
+        }
     }
 
     Console.WriteLine("closing");

@@ -143,7 +143,7 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
             store.Contents.Rack = newRack();
         }
 
-        store.Commit();
+        store.Settle();
     }
 
     private static Entry? Entry(JournalRecord record)

@@ -8,7 +8,7 @@ namespace RackSide.Logbook.Storing;
 /// <summary>The log, its journal, its copy and what they hold, kept in step. One caller at a time.</summary>
 internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal journal) : IDisposable
 {
-    private readonly List<Stored> waiting = [];
+    private readonly Dictionary<(string Collection, long Id), Stored> waiting = [];
     private About written = contents.About;
 
     /// <summary>Everything written.</summary>
@@ -17,7 +17,7 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
     /// <summary>Why the log takes nothing more until it is opened again; null while it does. The journal still takes writes.</summary>
     public Exception? Trouble { get; private set; }
 
-    /// <summary>Writes; returns when it is on disk.</summary>
+    /// <summary>Writes to the journal; returns when it is on disk there, after one sync. <see cref="Settle"/> takes it further.</summary>
     /// <exception cref="IOException">It could not be written; nothing written before is lost.</exception>
     public void Write(Entry entry)
     {
@@ -32,7 +32,6 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
 
         // Read back from the bytes written, so that what is answered now is what will be answered tomorrow.
         Replay([Entries.FromBytes(record.Bytes)]);
-        Commit();
     }
 
     /// <summary>Writes whole sessions in one transaction of the log, past the journal; then a copy makes up for the journal.</summary>
@@ -41,8 +40,8 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
     {
         if (Trouble is null)
         {
-            waiting.AddRange(sessions.Select(contents.Take).OfType<Stored>());
-            Commit();
+            sessions.Select(contents.Take).OfType<Stored>().ToList().ForEach(Wait);
+            Settle();
         }
 
         if (Trouble is { } trouble)
@@ -53,7 +52,7 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
         TryCopy(keepJournalAs: null);
     }
 
-    /// <summary>Takes writes that are in the journal; <see cref="Commit"/> then brings them into the log.</summary>
+    /// <summary>Takes writes that are in the journal; <see cref="Settle"/> then brings them into the log.</summary>
     /// <returns>How many had a place to go.</returns>
     public long Replay(IEnumerable<Entry?> entries)
     {
@@ -64,20 +63,23 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
             taken += homeless ? 0 : 1;
             if (!homeless && contents.Take(entry!) is { } stored)
             {
-                waiting.Add(stored);
+                Wait(stored);
             }
         }
 
         return taken;
     }
 
-    /// <summary>Brings what was taken into the log, in one transaction. Where the log fails, the journal holds it.</summary>
-    public void Commit()
+    /// <summary>
+    /// Brings what was taken into the log, in one transaction, so that it lies in two places. Where the log fails, the
+    /// journal holds it.
+    /// </summary>
+    public void Settle()
     {
         var about = contents.About;
         if (about != written && Trouble is null)
         {
-            Guard(() => log.Write(waiting.GroupBy(w => (w.Collection, w.Document["_id"])).Select(g => g.Last()), about));
+            Guard(() => log.Write(waiting.Values, about));
             written = about;
         }
 
@@ -104,6 +106,7 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
     /// <returns>Whether it could; if not, the old copy and journal go on being right.</returns>
     public bool TryCopy(string? keepJournalAs)
     {
+        Settle();
         if (Trouble is not null || Guard(log.Settle) is not { } image)
         {
             return false;
@@ -161,6 +164,8 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
 
         disk.PutInPlace(FileNames.Copy);
     }
+
+    private void Wait(Stored stored) => waiting[(stored.Collection, stored.Document["_id"])] = stored;
 
     private void Guard(Action act) => Guard(() =>
     {

@@ -19,17 +19,24 @@ public enum MoreChoice
 
     /// <summary>Days away.</summary>
     Away,
+
+    /// <summary>The bar shared with another lifter.</summary>
+    Share,
 }
 
 /// <summary>A short list behind today's plan.</summary>
 /// <param name="title">The day.</param>
 /// <param name="trimmed">Whether the plan was made shorter already, so that the whole one can be had back.</param>
-public sealed class MoreConversation(string title, bool trimmed) : StillConversation
+/// <param name="partners">The lifters with whom the bar can be shared today; at most four are offered.</param>
+public sealed class MoreConversation(string title, bool trimmed, IReadOnlyList<string>? partners = null) : StillConversation
 {
+    private const int MostPartners = 4;
+
     private readonly (string Text, MoreChoice Choice)[] lines =
     [
         ("less time: make today's plan shorter", MoreChoice.LessTime),
         .. trimmed ? new[] { ("the whole plan again", MoreChoice.WholePlan) } : [],
+        .. (partners ?? []).Take(MostPartners).Select(p => ($"share the bar with {p}", MoreChoice.Share)),
         ("the next four weeks", MoreChoice.Calendar),
         ("days away", MoreChoice.Away),
         ("back to the plan", MoreChoice.Back),
@@ -39,6 +46,9 @@ public sealed class MoreConversation(string title, bool trimmed) : StillConversa
 
     /// <summary>What was chosen; null until something is.</summary>
     public MoreChoice? Choice { get; private set; }
+
+    /// <summary>Which of the partners, from 0, where the bar is to be shared.</summary>
+    public int Partner => chosen - lines.TakeWhile(l => l.Choice != MoreChoice.Share).Count();
 
     /// <inheritdoc/>
     public override bool Ended => Choice is not null;

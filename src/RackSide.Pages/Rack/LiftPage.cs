@@ -16,6 +16,7 @@ internal static class LiftPage
         var item = (SlotItem)s.Place.Current!;
         var margin = canvas.Size.Compact ? 0 : 1;
         SessionPages.Header(canvas, s, Words.Name(s, item).ToUpperInvariant());
+        canvas.Tells = canvas.Tells with { Typing = p.Typed.Length > 0 };
         var row = DrawDigits(canvas, s, p, margin, DrawTitle(canvas, s, item, margin));
         if (!canvas.Size.Compact)
         {
@@ -56,7 +57,7 @@ internal static class LiftPage
         var size = canvas.Size;
         var text = Digits(s, p);
         var scale = BigDigits.Scale(text, size.Columns - left - (size.Compact ? 0 : UnitRoom), Math.Max(BigDigits.Dots, size.Rows * 40 / 100));
-        if (scale.Rows == 0 || size.Rows < 12)
+        if (scale.Rows == 0 || !size.HasDigits(12))
         {
             canvas.Write(left, row, Shown(s, p), Look.Bold);
             canvas.Cursor(left, row);
@@ -85,7 +86,7 @@ internal static class LiftPage
             canvas.WriteRight(canvas.Size.Columns - 1, row, $"bar {stack.Bar.Mass.Number}");
         }
 
-        if (stack.Side.Count > 0 && Frame.Bottom(canvas.Size) - row >= SleevePicture.Rows + 5)
+        if (stack.Side.Count > 0 && !canvas.Size.Plain && Frame.Bottom(canvas.Size) - row >= SleevePicture.Rows + 5)
         {
             SleevePicture.Draw(canvas, left, row + 1, stack);
             return row + SleevePicture.Rows + 2;

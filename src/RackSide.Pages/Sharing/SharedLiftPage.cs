@@ -15,8 +15,11 @@ internal static class SharedLiftPage
 
     public static Page Draw(TwoOnOneBar b, PageSize size)
     {
-        var canvas = new Canvas(size);
-        var (s, margin, lines) = (b.InTurn, size.Compact ? 0 : 1, Lines(b));
+        var canvas = new Canvas(size)
+        {
+            Tells = new() { Typing = b.InTurn.Phase is Lifting { Typed.Length: > 0 }, Left = b.InTurn.Phase is Resting { Clock: { IsHeld: false } clock } ? clock.Left(b.InTurn.Now) : null },
+        };
+        var (s, margin, lines) = (b.InTurn, size.Compact ? 0 : 1, Lines(b, size));
         Header(canvas, b);
         var row = DrawName(canvas, b, margin, DrawTitle(canvas, b, margin));
         var change = Change(s);
@@ -58,7 +61,7 @@ internal static class SharedLiftPage
 
         var state = s.Phase is Resting { Clock.IsHeld: true } ? " HELD " : s.Phase is Resting ? " REST " : " LIFT ";
         canvas.Write(margin, row, state, Look.Bold | Look.Reverse);
-        canvas.Write(margin + state.Length + 1, row, Frame.Fit($"{Words.Name(s, s.Place.Current!).ToUpperInvariant()}  {Which(s)}", size.Columns - state.Length - 3), Look.Bold | Look.Now);
+        canvas.Write(margin + state.Length + 1, row, Frame.Fit($"{b.Name(b.Turn).ToUpperInvariant()}: {Words.Name(s, s.Place.Current!).ToUpperInvariant()}  {Which(s)}", size.Columns - state.Length - 3), Look.Bold | Look.Now);
         canvas.WriteRight(size.Columns - 1, row + 1, Frame.Fit(SharedWords.Written(b), size.Columns - 2));
         return row + 2;
     }
@@ -67,7 +70,7 @@ internal static class SharedLiftPage
     {
         var (size, name) = (canvas.Size, b.Name(b.Turn));
         var scale = BigLetters.Scale(name, size.Columns - margin, Math.Max(BigLetters.Dots, size.Rows / 4));
-        if (scale.Rows == 0 || size.Rows < 14)
+        if (scale.Rows == 0 || !size.HasDigits(14))
         {
             canvas.Write(margin, row, $" {name.ToUpperInvariant()} ", Look.Bold | Look.Reverse);
             return row + 1;
@@ -85,7 +88,7 @@ internal static class SharedLiftPage
         var room = Math.Min(rows, Math.Max(BigDigits.Dots, size.Rows * 30 / 100));
         var others = size.Compact ? null : SharedWords.OthersClock(b);
         var (scale, beside) = Scaled(text, others, size.Columns - margin - UnitRoom, room);
-        if (scale.Rows == 0 || size.Rows < 14)
+        if (scale.Rows == 0 || !size.HasDigits(14))
         {
             canvas.Write(margin, row, s.Phase is Resting ? text : Shown(s, (Lifting)s.Phase), Look.Bold);
             canvas.Cursor(margin, row);
@@ -99,6 +102,10 @@ internal static class SharedLiftPage
         if (beside)
         {
             DrawOthers(canvas, b, others!, row);
+        }
+        else if (!size.Compact)
+        {
+            canvas.WriteRight(size.Columns - 1, last + 1, SharedWords.Other(b));
         }
 
         return last + (size.Compact ? 1 : 2);
@@ -135,7 +142,7 @@ internal static class SharedLiftPage
         var each = stack.Side.Count == 0 ? "the empty bar" : $"each side: {string.Join(" + ", stack.Side.Select(m => m.Number))}";
         canvas.Write(left, row, each);
         canvas.WriteRight(canvas.Size.Columns - 1, row, $"bar {stack.Bar.Mass.Number}");
-        if (stack.Side.Count == 0 || bottom - row < SleevePicture.Rows + 5)
+        if (stack.Side.Count == 0 || canvas.Size.Plain || bottom - row < SleevePicture.Rows + 5)
         {
             return row + 1;
         }
@@ -169,15 +176,15 @@ internal static class SharedLiftPage
         ? ($"{doubt}. ENTER again writes {Shown(b.InTurn, p)}", Look.Bold | Look.Reverse)
         : SharedWords.Told(b) is { } told ? (told, Look.Bold) : null;
 
-    private static IReadOnlyList<string> Lines(TwoOnOneBar b)
+    private static IReadOnlyList<string> Lines(TwoOnOneBar b, PageSize size)
     {
         var (s, item) = (b.InTurn, (SlotItem)b.InTurn.Place.Current!);
         var work = s.Place.Work(item.Slot).ToList();
         string[] lines =
         [
             s.Phase is Resting ? $"then {Asks(s)}" : "",
+            size.HasDigits(14) ? "" : SharedWords.Other(b),
             Load(s) is { Amount: > 0 } load ? SharedWords.InOwnUnit(s, load) : "",
-            SharedWords.Other(b),
             b.Why,
             work.Count > 0 ? $"today {Words.Row(work)}" : item.Asked.Why.Line,
             $"cue: {s.Setting.Catalogue[item.Asked.Exercise].Cues.WayDown}",

@@ -16,10 +16,19 @@ public static class SharedPages
     public static Page Draw(TwoOnOneBar both, WeekSummary? week, PageSize size, Instant now)
     {
         var b = both with { Both = [.. both.Both.Select(s => s with { Now = Instant.Max(now, s.Now) })] };
-        return b.Alone ? SessionPages.Draw(b.InTurn, week, size, now)
-            : b.ListOpen ? List(b, size)
+        if (b.Alone)
+        {
+            return SessionPages.Draw(b.InTurn, week, size, now);
+        }
+
+        var page = b.ListOpen ? List(b, size)
             : b.InTurn.Phase is Lifting or Resting ? SharedLiftPage.Draw(b, size)
             : Named(b, SessionPages.Draw(b.InTurn, week, size, now));
+        return page.Telling(page.Tells with
+        {
+            Topic = $"{b.Turn} {b.ListOpen} {SessionPages.Topic(b.InTurn.Phase, b.InTurn)}",
+            Pending = b.Both.Any(s => s.WriteTrouble is null && !s.Unwritten.IsEmpty),
+        });
     }
 
     private static Page List(TwoOnOneBar b, PageSize size) => new TextPage("TWO ON ONE BAR", [.. BarList.Lines(b).Select((l, i) => $"{i + 1}  {l}"), $"now: {b.Name(b.Turn)}; {b.Why}"])
@@ -32,19 +41,19 @@ public static class SharedPages
     /// <summary>A page of one session under the name of its lifter, with the other's rest in the corner.</summary>
     private static Page Named(TwoOnOneBar b, Page page)
     {
-        var (canvas, name, other) = (new Canvas(page.Size), $" {b.Name(b.Turn).ToUpperInvariant()} ", SharedWords.Other(b));
-        for (var row = 0; row < page.Size.Rows; row++)
+        var (canvas, name, other) = (new Canvas(page.Size) { Tells = page.Tells }, $" {b.Name(b.Turn).ToUpperInvariant()} ", SharedWords.Other(b));
+        for (var row = 1; row < page.Size.Rows; row++)
         {
-            var shift = row == 0 ? name.Length + 1 : 0;
-            for (var column = shift; column < page.Size.Columns; column++)
+            for (var column = 0; column < page.Size.Columns; column++)
             {
-                var cell = page[column - shift, row];
-                canvas.Set(column, row, cell.Glyph, cell.Look);
+                canvas.Set(column, row, page[column, row].Glyph, page[column, row].Look);
             }
         }
 
+        var title = page.Text.Split('\n')[0].Trim().Split("   ")[0];
+        canvas.Write(name.Length + 1, 0, Frame.Fit(title, page.Size.Columns - name.Length - other.Length - 3), Look.Bold);
         canvas.Write(0, 0, name, Look.Bold | Look.Reverse);
-        canvas.WriteRight(page.Size.Columns, 0, $"  {other}");
+        canvas.WriteRight(page.Size.Columns, 0, other);
         canvas.Cursor(page.CursorColumn, page.CursorRow);
         return canvas.Done();
     }

@@ -26,7 +26,7 @@ internal static class SharedWords
 
     /// <summary>What undo would take back, and whose it is.</summary>
     public static KeyHint Undo(TwoOnOneBar b) => BarSteps.UndoConcerns(b) is { } owner && Undoing.Next(b.Both[owner]) is { } undo
-        ? new(KeyTable.Pad(Verb.Point), $"undo {b.Name(owner)}: {undo}", $"undo {b.Name(owner)}")
+        ? new(KeyTable.Pad(Verb.Point), $"undo {b.Name(owner)}: {undo.Split(',')[0]}", $"undo {b.Name(owner)}")
         : new(KeyTable.Pad(Verb.Point), "nothing to undo", "no undo");
 
     /// <summary>The other's turn at once.</summary>

@@ -24,6 +24,12 @@ public interface ILogbook : IDisposable
     /// <exception cref="IOException">It could not be written.</exception>
     void Append(FactId session, Fact fact);
 
+    /// <summary>
+    /// Takes what was appended, and is on disk, to its second place on disk. It takes longer than writing and is no part of it:
+    /// call it when nothing else waits to be written. What nobody settles is settled by the next opening at the latest.
+    /// </summary>
+    void Settle();
+
     /// <summary>Adds a fact told outside a session; a <see cref="FactStruck"/> takes an earlier one back.</summary>
     /// <exception cref="IOException">It could not be written.</exception>
     void Tell(string lifter, Fact fact);

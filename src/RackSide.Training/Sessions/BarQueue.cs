@@ -28,7 +28,7 @@ internal sealed class BarQueue
     public static BarQueue? Of(SessionSetting setting, Place place)
     {
         if (place.Current is not SetItem inHand || !BarInHand.IsOnBar(setting, inHand)
-            || SetInHand.AskedLoad(place, inHand) is not { } load || setting.Loads.StackFor(load)?.Bar is not { } bar)
+            || SetInHand.AskedLoad(place, inHand) is not { } load || setting.Loads.StackFor(load, Exercise(setting, inHand))?.Bar is not { } bar)
         {
             return null;
         }
@@ -37,7 +37,7 @@ internal sealed class BarQueue
             .TakeWhile(i => BarInHand.IsSameTurn(inHand, i))
             .Where(i => !place.IsPast(i) && BarInHand.IsOnBar(setting, i))
             .Select(i => (Item: i, Load: SetInHand.AskedLoad(place, i)))
-            .TakeWhile(i => i.Load is { } l && setting.Loads.StackFor(l)?.Bar == bar)
+            .TakeWhile(i => i.Load is { } l && setting.Loads.StackFor(l, Exercise(setting, i.Item))?.Bar == bar)
             .ToList();
         return new(inHand.Asked.Motion, bar, [.. items.Select((i, n) => (i.Item, new SharedSet(LoadBand.Exactly(i.Load!.Value), RestBefore(place, n == 0 ? null : items[n - 1].Item, i.Item))))]);
     }
@@ -45,9 +45,11 @@ internal sealed class BarQueue
     /// <summary>As one of two.</summary>
     public BarUser User(string name) => new(name, [.. Sets.Select(s => s.Set)]);
 
-    /// <summary>The loads, as they follow the one in hand.</summary>
-    public static BarAhead Ahead(SetItem inHand, SetItem item, Mass load) =>
-        new(load, inHand is WorkItem && item is WorkItem && ReferenceEquals(inHand.Asked, item.Asked));
+    /// <summary>A set as it follows the one in hand.</summary>
+    public static BarAhead Ahead(SessionSetting setting, SetItem inHand, SetItem item, Mass load) =>
+        new(BarInHand.Set(setting, item, load), inHand is WorkItem && item is WorkItem && ReferenceEquals(inHand.Asked, item.Asked));
+
+    private static Exercise? Exercise(SessionSetting setting, SetItem item) => setting.Catalogue.Find(item.Asked.Exercise);
 
     private static Duration RestBefore(Place place, SetItem? before, SetItem item)
     {

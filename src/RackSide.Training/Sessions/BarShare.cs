@@ -1,4 +1,4 @@
-using RackSide.Training.Measures;
+using RackSide.Training.Loading;
 
 namespace RackSide.Training.Sessions;
 
@@ -11,6 +11,6 @@ namespace RackSide.Training.Sessions;
 public sealed record BarShare(string With, IReadOnlyList<BarAhead>? Ahead);
 
 /// <summary>A set that follows on a shared bar.</summary>
-/// <param name="Load">What it asks for.</param>
+/// <param name="Set">What it asks for.</param>
 /// <param name="Stays">Whether it is a working set like the one in hand, so that a load changed now is meant for it too.</param>
-public readonly record struct BarAhead(Mass Load, bool Stays);
+public readonly record struct BarAhead(BarSet Set, bool Stays);

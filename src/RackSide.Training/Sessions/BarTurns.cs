@@ -136,7 +136,8 @@ internal static class BarTurns
     internal static IReadOnlyList<BarAhead> Ahead(IReadOnlyList<LifterAtBar> at, TurnOrder order)
     {
         var inHand = at[order.Turns[0].Lifter].Queue!.Sets[order.Turns[0].Set].Item;
-        return [.. order.Turns.Skip(1).Select(t => at[t.Lifter].Queue!.Sets[t.Set]).Select(s => BarQueue.Ahead(inHand, s.Item, s.Set.Band.Ideal))];
+        return [.. order.Turns.Skip(1).Select(t => (at[t.Lifter].Setting, Next: at[t.Lifter].Queue!.Sets[t.Set]))
+            .Select(s => BarQueue.Ahead(s.Setting, inHand, s.Next.Item, s.Next.Set.Band.Ideal))];
     }
 }
 

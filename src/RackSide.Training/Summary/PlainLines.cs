@@ -29,7 +29,7 @@ internal static class PlainLines
         lines.AddRange(s.Body is { } body ? [Body(body)] : []);
         lines.AddRange(s.Conclusions);
         lines.AddRange(s.Stage);
-        lines.Add($"next: {s.Next.Short()}, {s.NextDay.Name}");
+        lines.Add($"next: {NextDay(s)}");
         return [.. lines.Select(l => l.Length <= Width ? l : $"{l[..(Width - 3)]}...")];
     }
 
@@ -71,5 +71,9 @@ internal static class PlainLines
 
     private static string Day(LocalDate date) => date.Short()[..3];
 
-    private static string Inv(FormattableString text) => FormattableString.Invariant(text);
+    /// <summary>The next training day: <c>Wed 25 Nov, Skills day</c>.</summary>
+    public static string NextDay(WeekSummary s) => $"{s.Next.Short()}, {s.NextDay.Name}";
+
+    /// <summary>A text with its numbers as in every culture.</summary>
+    public static string Inv(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -54,6 +54,9 @@ public sealed record WeekSummary
     /// <summary>The same in about twelve plain lines of at most 72 characters, for a terminal, a pipe or a screen reader.</summary>
     public IReadOnlyList<string> Lines => PlainLines.Of(this);
 
+    /// <summary>The same in at most twelve lines of at most fifty characters: what is printed when the screen is left.</summary>
+    public IReadOnlyList<string> Few => FewLines.Of(this);
+
     /// <summary>The summary of the week that <paramref name="today"/> falls in.</summary>
     /// <param name="plan">The plan, on the lifter's weekdays.</param>
     /// <param name="catalogue">All exercises.</param>

@@ -43,9 +43,10 @@ internal sealed class AwayCommand : PrintingCommand
             throw new Refusal(ExitCode.Usage, "dates, --back and --take-back are three different things; ask for one of them");
         }
 
-        using var gym = Open(parsed);
+        var writes = typed.Length > 0 || parsed.GetValue(back) || begun is not null;
+        using var gym = Open(parsed, writes);
         var lifter = gym.Lifter(parsed.GetValue(Root.Who));
-        if (lifter is null && (typed.Length > 0 || parsed.GetValue(back) || begun is not null))
+        if (lifter is null && writes)
         {
             throw new Refusal(ExitCode.Usage, "nobody has joined yet, so nobody is away; start rackside to set up");
         }

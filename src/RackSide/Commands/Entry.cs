@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RackSide.Logbook;
 
 namespace RackSide.Commands;
 
@@ -19,6 +20,10 @@ internal static class Entry
         catch (Refusal refusal)
         {
             return Tell(args, around, refusal, refusal.Message, refusal.Code);
+        }
+        catch (LogbookBusyException busy)
+        {
+            return Tell(args, around, busy, busy.Message, ExitCode.Busy);
         }
         catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException)
         {

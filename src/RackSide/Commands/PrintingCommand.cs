@@ -45,10 +45,10 @@ internal abstract class PrintingCommand : Command
         return ExitCode.Ok;
     }
 
-    /// <summary>Opens the gym to read, and says what opening the logbook had to tell.</summary>
-    protected Gym Open(ParseResult parsed)
+    /// <summary>Opens the gym, and says what opening the logbook had to tell; where it is open elsewhere and nothing is to be written, of what moment its copy is.</summary>
+    protected Gym Open(ParseResult parsed, bool writes = false)
     {
-        var gym = Root.Open(parsed, begin: false);
+        var gym = Root.Open(parsed, begin: false, looks: !writes);
         Around.Error.Print(gym.Report is { } report ? PlainText.Wrap($"rackside: {report}") : []);
         Around.Error.Print(gym.Doubt() is { } doubt ? PlainText.Wrap($"rackside: {Doubted(gym, doubt)}") : []);
         return gym;

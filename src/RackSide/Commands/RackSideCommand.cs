@@ -45,6 +45,9 @@ internal sealed class RackSideCommand : RootCommand
     /// <summary>Who trains.</summary>
     public Option<string?> Who { get; } = new("--lifter") { Description = "Who trains; the first who joined if not said.", HelpName = "NAME", Recursive = true };
 
+    /// <summary>With whom.</summary>
+    public Option<string?> With { get; } = new("--with") { Description = "Share the bar with this lifter: two sessions, one screen.", HelpName = "NAME" };
+
     /// <summary>The invented gym.</summary>
     public Option<bool> Demo { get; } = new("--demo") { Description = "Open the invented Tollbooth gym with twelve weeks of history, in a temporary logbook.", Recursive = true };
 
@@ -57,6 +60,9 @@ internal sealed class RackSideCommand : RootCommand
     /// <summary>No bell.</summary>
     public Option<bool> Silent { get; } = new("--silent") { Description = "Never ring the bell." };
 
+    /// <summary>Line by line.</summary>
+    public Option<bool> Plain { get; } = new("--plain") { Description = "Line by line instead of a full screen: for screen readers and pipes." };
+
     /// <summary>The details of a fault.</summary>
     public Option<bool> Verbose { get; } = new(VerboseName) { Description = "Where something fails, show the details.", Recursive = true };
 
@@ -66,10 +72,11 @@ internal sealed class RackSideCommand : RootCommand
     /// <summary>Opens the gym that the options name.</summary>
     /// <param name="parsed">The command line.</param>
     /// <param name="begin">Whether a logbook is begun where there is none.</param>
+    /// <param name="looks">Whether it is only looked at, so that a copy will do where it is open elsewhere.</param>
     /// <exception cref="Refusal">It cannot be opened.</exception>
-    public Gym Open(ParseResult parsed, bool begin = true) => parsed.GetValue(Demo)
+    public Gym Open(ParseResult parsed, bool begin = true, bool looks = false) => parsed.GetValue(Demo)
         ? DemoGym.Open(parsed.GetValue(Data), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment))
-        : Gym.Open(Places(parsed), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment), begin, abroad: Abroad(parsed));
+        : Gym.Open(Places(parsed), parsed.GetValue(PlanFile), SystemTime.Start(around.Environment), begin, abroad: Abroad(parsed), looks: looks);
 
     /// <summary>The house rules of the gym that the options name, without opening it; null before its first set-up.</summary>
     /// <exception cref="Refusal">Their file has mistakes.</exception>
@@ -86,10 +93,12 @@ internal sealed class RackSideCommand : RootCommand
         Options.Add(Data);
         Options.Add(PlanFile);
         Options.Add(Who);
+        Options.Add(With);
         Options.Add(Demo);
         Options.Add(Zone);
         Options.Add(NoColour);
         Options.Add(Silent);
+        Options.Add(Plain);
         Options.Add(Verbose);
         Options.Remove(Options.OfType<HelpOption>().Single());
         Options.Add(new HelpOption("--help", "-h") { Description = "Show examples and options.", Action = new ExamplesFirst() });

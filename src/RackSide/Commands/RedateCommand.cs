@@ -35,7 +35,7 @@ internal sealed class RedateCommand : PrintingCommand
             throw new Refusal(ExitCode.Usage, "redate needs the session and the date it should have, such as rackside redate 2026-11-25 2026-11-26");
         }
 
-        using var gym = Open(parsed);
+        using var gym = Open(parsed, writes: typed.Length == 2);
         var lifter = Who(gym, parsed);
         TellNewcomer(lifter);
         var done = typed.Length == 2 ? Mend(gym, lifter, typed[0], typed[1]) : null;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using RackSide.Screens;
+using RackSide.Screens.Plain;
 using RackSide.Visits;
 
 namespace RackSide.Commands;
@@ -8,25 +9,31 @@ namespace RackSide.Commands;
 internal static class ScreenCommand
 {
     private const string NoTerminal =
-        "this is not a terminal that can show a full screen; try rackside today or rackside summary, or run it in a terminal";
+        "this is not a terminal that can show a full screen; try rackside today, rackside summary or rackside --plain, or run it in a terminal";
+
+    /// <summary>Set and not empty, it does what <c>--plain</c> does.</summary>
+    private const string PlainName = "RACKSIDE_PLAIN";
 
     /// <summary>Runs the screen until it ends. Nothing is opened, or begun, where no screen can be shown.</summary>
     public static int Run(RackSideCommand command, Surroundings around, ParseResult parsed)
     {
         var options = ScreenOptions.From(around.Environment, parsed.GetValue(command.NoColour), parsed.GetValue(command.Silent));
-        if (ScreenHost.Refusal(options) is not null)
+        var refusal = ScreenHost.Refusal(options);
+        var plain = parsed.GetValue(command.Plain) || refusal is ScreenEnd.DumbTerminal || !string.IsNullOrEmpty(around.Environment(PlainName));
+        if (refusal is not null && !plain)
         {
             throw new Refusal(ExitCode.Usage, NoTerminal);
         }
 
         using var gym = command.Open(parsed);
-        using var visit = new RackVisit(gym, parsed.GetValue(command.Who));
-        var outcome = ScreenHost.Run(visit, gym.Clock, options with
+        using var visit = new RackVisit(gym, parsed.GetValue(command.Who), parsed.GetValue(command.With));
+        var shown = options with
         {
             Sound = options.Sound && gym.Rules is not { Sound: false },
             Hangup = () => Leave(gym, visit),
             Crashed = fault => around.Error.WriteLine(Sorry(fault)),
-        });
+        };
+        var outcome = plain ? PlainHost.Run(visit, gym.Clock, shown, around.In, around.Out) : ScreenHost.Run(visit, gym.Clock, shown);
         return Close(around, gym, visit, outcome);
     }
 
@@ -52,6 +59,11 @@ internal static class ScreenCommand
                 break;
         }
 
+        if (outcome.End is ScreenEnd.Interrupted or ScreenEnd.Terminated)
+        {
+            around.Error.WriteLine($"rackside: {Stopped(outcome.End, gym, visit)}");
+        }
+
         foreach (var told in new[] { gym.Report, gym.Trouble }.OfType<string>())
         {
             around.Error.WriteLine($"rackside: {told}");
@@ -68,13 +80,21 @@ internal static class ScreenCommand
 
     private static void PrintWeek(Surroundings around, Gym gym, RackVisit visit)
     {
-        if (visit.Lifter is { } lifter)
+        foreach (var lifter in new[] { visit.Lifter, visit.With }.OfType<Training.History.Lifter>())
         {
-            foreach (var line in gym.Week(lifter, null, gym.Today).Lines)
+            foreach (var line in gym.Week(lifter, null, gym.Today).Few.Prepend(lifter.Name).Skip(visit.With is null ? 1 : 0))
             {
                 around.Out.WriteLine(line);
             }
         }
+    }
+
+    private static string Stopped(ScreenEnd end, Gym gym, RackVisit visit)
+    {
+        var by = end is ScreenEnd.Interrupted ? "stopped by Ctrl+C" : "asked to stop by the system";
+        return visit.Lifter is { } lifter && gym.Logbook.Open(lifter.Key) is not null
+            ? $"{by}; the session stays open, start again to go on at the same set"
+            : $"{by}; nothing was open";
     }
 
     private static string Sorry(Exception? fault) =>

@@ -70,6 +70,17 @@ internal sealed class FactWriter : IDisposable
                     return;
                 }
             }
+
+            SettleWhenIdle();
+        }
+    }
+
+    // After the answer: a lifter is not kept waiting for the second place on disk.
+    private void SettleWhenIdle()
+    {
+        if (waiting.Count == 0)
+        {
+            logbook.Settle();
         }
     }
 

@@ -4,6 +4,7 @@ using RackSide.Pages.Calendars;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
 using RackSide.Pages.SetUps;
+using RackSide.Pages.Sharing;
 using RackSide.Training.History;
 
 namespace RackSide.Visits;
@@ -24,11 +25,14 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <summary>Begins a stay.</summary>
     /// <param name="gym">Where.</param>
     /// <param name="lifter">Who; null for the first who joined, or for a set-up where nobody has.</param>
-    public RackVisit(Gym gym, string? lifter)
+    /// <param name="with">With whom the bar is shared; null for nobody, or as it was where a shared session is open.</param>
+    /// <exception cref="Refusal">One of them trains not here, or cannot share a bar today.</exception>
+    public RackVisit(Gym gym, string? lifter, string? with = null)
     {
         this.gym = gym;
         desk = new Desk(gym);
         Lifter = gym.Lifter(lifter);
+        With = with is null ? null : desk.Sharing.With(Lifter, with);
         shownOn = gym.Today;
         doubt = gym.Doubt();
         inner = doubt is null ? Arrive() : desk.AskForTheDate(doubt);
@@ -36,6 +40,12 @@ internal sealed class RackVisit : IConversation, IDisposable
 
     /// <summary>Who trains; null until somebody joins.</summary>
     public Lifter? Lifter { get; private set; }
+
+    /// <summary>With whom the bar is or was shared; null for nobody.</summary>
+    public Lifter? With { get; private set; }
+
+    /// <summary>The two sessions on one bar that are shown now; null where it is something else.</summary>
+    public Training.Sessions.TwoOnOneBar? Shared => (inner as SharedVisit)?.Both;
 
     /// <summary>How many facts of the session could not be put on disk.</summary>
     public int Unwritten { get; private set; }
@@ -73,11 +83,8 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <summary>Waits until what was accepted is on disk, or cannot be.</summary>
     public void Dispose()
     {
-        if (inner is SessionVisit session)
-        {
-            session.Dispose();
-            Unwritten = session.Unwritten;
-        }
+        (inner as IDisposable)?.Dispose();
+        Unwritten = inner switch { SessionVisit session => session.Unwritten, SharedVisit shared => shared.Unwritten, _ => Unwritten };
     }
 
     // A page left standing over midnight shows the new day, or what was offered yesterday would be dated today. A session
@@ -87,7 +94,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         if (gym.Today != shownOn)
         {
             shownOn = gym.Today;
-            if (inner is TodayConversation or RestDayConversation or MoreConversation or CalendarConversation)
+            if (inner is TodayConversation or RestDayConversation or MoreConversation or CalendarConversation or ShareConversation)
             {
                 inner = desk.Today(Lifter!);
                 inner.Wake = wake;
@@ -105,7 +112,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         if (After(inner) is { } next)
         {
             (inner as IDisposable)?.Dispose();
-            inner = next;
+            inner = Shown(next);
             inner.Wake = wake;
         }
         else
@@ -114,8 +121,15 @@ internal sealed class RackVisit : IConversation, IDisposable
         }
     }
 
+    private IConversation Shown(IConversation next)
+    {
+        With = next is SharedVisit shared ? shared.Both.Both.Select(s => s.Setting.Lifter).First(l => l.Key != Lifter!.Key) : With;
+        return next;
+    }
+
     private IConversation Arrive() => Lifter is null || gym.Rules is null ? desk.SetUp()
-        : gym.Logbook.Open(Lifter.Key) is { } open ? desk.Resume(Lifter, open)
+        : gym.Logbook.Open(Lifter.Key) is { } open && (With is null || desk.Sharing.Partner(open)?.Lifter.Key == With.Key) ? desk.Resume(Lifter, open)
+        : With is not null ? desk.Sharing.Share(Lifter, With)
         : desk.Today(Lifter);
 
     /// <summary>What follows a conversation that ended; null for nothing.</summary>
@@ -128,7 +142,10 @@ internal sealed class RackVisit : IConversation, IDisposable
         TodayConversation { Begun: true } => desk.Begin(Lifter!),
         TodayConversation { KnowsASet: { } slot } => desk.KnownSet(slot),
         KnownSetConversation known => desk.Know(Lifter!, known),
-        TodayConversation { More: true } => desk.More(),
+        TodayConversation { More: true } => desk.More(Lifter!),
+        MoreConversation { Choice: MoreChoice.Share } more => desk.Share(Lifter!, more.Partner),
+        ShareConversation { Begun: true } => desk.Sharing.Begin(),
+        ShareConversation => desk.NotShared(Lifter!),
         MoreConversation { Choice: MoreChoice.LessTime } => desk.LessTime(),
         MoreConversation { Choice: MoreChoice.WholePlan } => desk.WholePlan(),
         MoreConversation { Choice: MoreChoice.Calendar } => desk.Calendar(Lifter!),

@@ -74,17 +74,39 @@ public class CommandTableTests(Tollbooth gym)
     }
 
     [Theory]
-    [InlineData("today")]
-    [InlineData("summary")]
-    [InlineData("history squat")]
-    public void A_logbook_open_elsewhere_is_told_with_75(string line)
+    [InlineData("today", "Wed 11 Nov 2026: Skills day, about 30 min, for Ottoline Marsh")]
+    [InlineData("summary", "week 46 of 2026, 9 to 15 Nov: 1 of 3 training days done")]
+    [InlineData("history squat", "slot squat: 3 sessions")]
+    [InlineData("calendar", null)]
+    [InlineData("away", "no days away")]
+    [InlineData("redate", null)]
+    public void A_logbook_open_elsewhere_is_read_from_its_copy_of_a_moment_that_is_told(string line, string? first)
+    {
+        var free = gym.On(11).Run(line);
+        using var elsewhere = LiteLogbook.Open(gym.Folder, NodaTime.Instant.FromUtc(2026, 11, 11, 18, 0));
+
+        var ran = gym.On(11).Run(line);
+
+        (ran.Code, ran.Out).Should().Be((0, free.Out));
+        ran.Lines[0].Should().Be(first ?? ran.Lines[0]);
+        ran.Error.ReplaceLineEndings(" ").Should().StartWith(
+            "rackside: the logbook is open in another window; this is from its copy and journal, as of Mon 9 Nov 2026, ").And.EndWith(", its last entry ");
+    }
+
+    [Theory]
+    [InlineData("away today")]
+    [InlineData("redate 2026-11-09 2026-11-10")]
+    [InlineData("sore squat")]
+    [InlineData("known deadlift 60 8")]
+    public void A_command_that_writes_is_told_with_75_where_the_logbook_is_open_elsewhere(string line)
     {
         using var elsewhere = LiteLogbook.Open(gym.Folder, NodaTime.Instant.FromUtc(2026, 11, 11, 18, 0));
 
         var ran = gym.On(11).Run(line);
 
         (ran.Code, ran.Out).Should().Be((75, ""));
-        ran.ErrorLines.Should().Equal($"rackside: The logbook in {gym.Folder} is already open in another window on this machine.");
+        ran.ErrorLines.Should().Equal($"rackside: The logbook in {gym.Folder} is already open in another window on this machine. "
+            + "Go on there, or close it first; rackside today, summary, calendar and history answer meanwhile.");
     }
 
     [Fact]

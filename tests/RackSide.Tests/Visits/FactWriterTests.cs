@@ -53,6 +53,21 @@ public class FactWriterTests
         woken.Should().Be(4);
     }
 
+    [Fact]
+    public void It_settles_after_the_last_answer_and_not_while_others_wait()
+    {
+        var disk = new Disk(failures: 0);
+        var woken = 0;
+        disk.OnSettle = () => disk.SettledAfter.Add((disk.Written.Count, Volatile.Read(ref woken)));
+        var writer = new FactWriter(disk, Clock, () => Interlocked.Increment(ref woken), TimeSpan.Zero);
+
+        Write(writer, 5);
+        writer.Dispose();
+
+        disk.SettledAfter.Should().OnlyContain(s => s.Written == s.Answered);
+        disk.SettledAfter[^1].Written.Should().Be(5);
+    }
+
     private static void Write(FactWriter writer, int count)
     {
         for (var i = 0; i < count; i++)
@@ -88,6 +103,12 @@ public class FactWriterTests
 
             Written.Add(fact);
         }
+
+        public Action OnSettle { get; set; } = () => { };
+
+        public List<(int Written, int Answered)> SettledAfter { get; } = [];
+
+        public void Settle() => OnSettle();
 
         public FactId NextId() => throw new InvalidOperationException();
 

@@ -21,6 +21,20 @@ public sealed class ChoicesTests
     }
 
     [Fact]
+    public void Sets_left_out_for_want_of_time_stay_left_out_after_a_swap()
+    {
+        var whole = TollboothDay.Begin(TollboothDay.Strength);
+        var squat = whole.Head.Prescriptions[0];
+        var trimmed = squat with { Targets = [.. squat.Targets.SkipLast(2)], SetsLeftOut = 2 };
+        var head = whole.Head with { Prescriptions = [trimmed, .. whole.Head.Prescriptions.Skip(1)] };
+
+        var rack = new Rack(Session.Begin(whole.Setting, head)).To(i => i is WorkItem).RestOut().Press("/21");
+
+        ((SlotItem)rack.InHand!).Asked.Should().BeEquivalentTo(new { Exercise = "front-squat", SetsLeftOut = 2 });
+        ((SlotItem)rack.InHand!).Asked.Targets.Should().HaveCount(3);
+    }
+
+    [Fact]
     public void After_a_swap_in_mid_slot_the_sets_go_on_where_they_were()
     {
         var rack = Rack.Strength().To(i => i is WorkItem).RestOut().Lift().RestOut().Lift().RestOut();

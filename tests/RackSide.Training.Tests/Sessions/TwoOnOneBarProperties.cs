@@ -36,7 +36,7 @@ public sealed class TwoOnOneBarProperties
 
             pair.Both.Both.SelectMany(s => s.Facts).Select(f => f.Id).Should().OnlyHaveUniqueItems();
         },
-        iter: 12);
+        iter: 5);
 
     [Fact]
     public void The_bar_holds_what_each_set_asks_for_and_the_words_replayed_give_its_stacks() => Pairs.Sample(
@@ -46,7 +46,7 @@ public sealed class TwoOnOneBarProperties
             onBar.Take(onBar.Count - change.TakeOff.Count).Concat(change.PutOn).Should().Equal(needed.Side);
             onBar.TakeLast(change.TakeOff.Count).Reverse().Should().Equal(change.TakeOff);
         }),
-        iter: 12);
+        iter: 5);
 
     [Fact]
     public void No_more_plates_are_handled_than_in_strict_turns() => Pairs.Sample(
@@ -60,7 +60,7 @@ public sealed class TwoOnOneBarProperties
 
             Handled(p).Should().BeLessThanOrEqualTo(least);
         },
-        iter: 30);
+        iter: 12);
 
     private static SetItem Item(Place place, SetDone set) =>
         place.Agenda.OfType<SetItem>().Single(i => i.Slot == set.Slot && i.Kind == set.Kind && i.Number == set.Number);

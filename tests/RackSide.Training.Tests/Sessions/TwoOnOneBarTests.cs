@@ -169,7 +169,7 @@ public sealed class TwoOnOneBarTests
     public void A_stop_brings_both_back_with_the_same_bar_and_the_same_turn()
     {
         var pair = Pair.Strength().Check();
-        for (var i = 0; i < 60 && !pair.Both.Alone; i++)
+        for (var i = 0; i < 40 && !pair.Both.Alone; i++)
         {
             pair.Forward();
             var again = pair.Again(0);

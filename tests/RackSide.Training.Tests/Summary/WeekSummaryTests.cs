@@ -40,6 +40,17 @@ public class WeekSummaryTests
     }
 
     [Fact]
+    public void On_leaving_a_small_terminal_holds_it_with_the_prompt()
+    {
+        var few = Of(TwoWeeks(Strongly), [new(Monday.PlusDays(7), Mass.Kg(72.6m))], Monday.PlusDays(11)).Few;
+
+        few.Should().HaveCountLessThanOrEqualTo(12).And.OnlyContain(l => l.Length <= 50);
+        few[0].Should().Be("week 46 of 2026: 3 of 3 training days done");
+        few.Should().Contain(l => l.StartsWith("squat ")).And.Contain("Squat goes up.");
+        few[^1].Should().Be("next: Mon 16 Nov, strength day");
+    }
+
+    [Fact]
     public void No_line_is_longer_than_72_characters()
     {
         var longName = Beginners with { Days = [.. Beginners.Days.Select(d => d with { Name = new string('n', 60) })] };

@@ -1,0 +1,89 @@
+using NodaTime;
+using RackSide.Logbook.Copies;
+using RackSide.Logbook.Disks;
+using RackSide.Logbook.Storing;
+using RackSide.Training.History;
+using RackSide.Training.Measures;
+
+namespace RackSide.Logbook;
+
+/// <summary>
+/// What a logbook held at one moment, to read and not to write: taken while another process has it open, or from a backup.
+/// Taking it locks nothing and changes nothing.
+/// </summary>
+public sealed class LogbookSnapshot : ILogbook
+{
+    internal LogbookSnapshot(Contents contents) => Contents = contents;
+
+    /// <summary>Everything it holds.</summary>
+    internal Contents Contents { get; }
+
+    /// <summary>When the newest entry in it was made; null where there is none.</summary>
+    public Instant? Newest => Moments().Max();
+
+    /// <summary>Reads the logbook of a folder that another process has open.</summary>
+    /// <exception cref="LogbookUnreadableException">Its copy cannot be read.</exception>
+    public static LogbookSnapshot Of(string folder) => Of(folder, name => UnlockedFile.ReadAll(Path.Combine(folder, name)));
+
+    /// <summary>Reads it by the names of its files.</summary>
+    internal static LogbookSnapshot Of(string folder, Func<string, byte[]?> read)
+    {
+        try
+        {
+            return new LogbookSnapshot(SnapshotReading.Of(read));
+        }
+        catch (Exception e) when (e is DamagedFileException or NewerFormatException or IOException or UnauthorizedAccessException)
+        {
+            throw new LogbookUnreadableException($"The logbook in {folder} is open in another window, and its copy cannot be read ({e.Message.TrimEnd('.')}). Close that window, then try again.", e);
+        }
+    }
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Lifter> Lifters() => [.. Contents.Lifters.OrderBy(l => l.Joined)];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<Fact> Told(string lifter) => [.. Contents.Told.Where(t => t.Lifter == lifter).Select(t => t.Fact).OrderBy(f => f.Id)];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<SessionRecord> Sessions(string lifter) => [.. Contents.Sessions.Where(s => s.Head.Lifter == lifter).OrderBy(s => s.Head.Id)];
+
+    /// <inheritdoc/>
+    public SessionRecord? Open(string lifter) => Sessions(lifter).LastOrDefault(s => !s.Closed);
+
+    /// <inheritdoc/>
+    public IReadOnlyList<WeighIn> WeighIns(string lifter) => [.. Storing.WeighIns.Of(Contents, lifter)];
+
+    /// <inheritdoc/>
+    public FactId NextId() => throw ReadOnly();
+
+    /// <inheritdoc/>
+    public void Keep(Lifter lifter) => throw ReadOnly();
+
+    /// <inheritdoc/>
+    public void Begin(SessionHead head) => throw ReadOnly();
+
+    /// <inheritdoc/>
+    public void Append(FactId session, Fact fact) => throw ReadOnly();
+
+    /// <inheritdoc/>
+    public void Settle()
+    {
+    }
+
+    /// <inheritdoc/>
+    public void Tell(string lifter, Fact fact) => throw ReadOnly();
+
+    /// <inheritdoc/>
+    public void Weigh(string lifter, LocalDate date, Mass weight) => throw ReadOnly();
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+    }
+
+    private IEnumerable<Instant?> Moments() => Contents.Lifters.Select(l => (Instant?)l.Joined)
+        .Concat(Contents.Told.Select(t => (Instant?)t.Fact.At))
+        .Concat(Contents.Sessions.SelectMany(s => s.Facts.Select(f => (Instant?)f.At).Append(s.Head.Begun)));
+
+    private static InvalidOperationException ReadOnly() => new("a snapshot is not written to");
+}
