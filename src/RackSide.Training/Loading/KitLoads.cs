@@ -49,6 +49,9 @@ public sealed class KitLoads(GymKit kit)
         return stack;
     }
 
+    /// <summary>Whether a load can be made, in words; see <see cref="BarLoading.Explain(Mass, GymKit, Exercise?)"/>.</summary>
+    public Loadable Explain(Mass load, Exercise? exercise = null) => BarLoading.Explain(load, kit, TableFor(exercise));
+
     /// <summary>The loads of an exercise's bars.</summary>
     internal BarTable TableFor(Exercise? exercise)
     {

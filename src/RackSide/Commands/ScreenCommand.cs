@@ -25,8 +25,13 @@ internal static class ScreenCommand
             throw new Refusal(ExitCode.Usage, NoTerminal);
         }
 
+        if (parsed.GetValue(command.Kiosk))
+        {
+            return KioskScreen.Run(command, around, parsed, options, plain);
+        }
+
         using var gym = command.Open(parsed);
-        using var visit = new RackVisit(gym, parsed.GetValue(command.Who), parsed.GetValue(command.With));
+        using var visit = new RackVisit(gym, parsed.GetValue(command.Who), with: parsed.GetValue(command.With));
         var shown = options with
         {
             Sound = options.Sound && gym.Rules is not { Sound: false },
@@ -82,6 +87,7 @@ internal static class ScreenCommand
     {
         foreach (var lifter in new[] { visit.Lifter, visit.With }.OfType<Training.History.Lifter>())
         {
+            gym.TrainBy(lifter);
             foreach (var line in gym.Week(lifter, null, gym.Today).Few.Prepend(lifter.Name).Skip(visit.With is null ? 1 : 0))
             {
                 around.Out.WriteLine(line);

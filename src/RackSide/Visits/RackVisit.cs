@@ -1,6 +1,8 @@
 using NodaTime;
+using RackSide.Kiosk;
 using RackSide.Pages;
 using RackSide.Pages.Calendars;
+using RackSide.Pages.Lifters;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
 using RackSide.Pages.SetUps;
@@ -18,24 +20,35 @@ internal sealed class RackVisit : IConversation, IDisposable
     private readonly Gym gym;
     private readonly Desk desk;
     private readonly ClockDoubt? doubt;
+    private readonly GuessBrakes brakes;
+    private readonly bool joining;
     private IConversation inner;
+    private Lifter? pinOf;
     private LocalDate shownOn;
     private Action? wake;
 
     /// <summary>Begins a stay.</summary>
     /// <param name="gym">Where.</param>
     /// <param name="lifter">Who; null for the first who joined, or for a set-up where nobody has.</param>
+    /// <param name="joining">Whether somebody new joins instead.</param>
+    /// <param name="brakes">How far the guessing of PINs is slowed; of its own if not given.</param>
     /// <param name="with">With whom the bar is shared; null for nobody, or as it was where a shared session is open.</param>
     /// <exception cref="Refusal">One of them trains not here, or cannot share a bar today.</exception>
-    public RackVisit(Gym gym, string? lifter, string? with = null)
+    public RackVisit(Gym gym, string? lifter, bool joining = false, GuessBrakes? brakes = null, string? with = null)
     {
-        this.gym = gym;
+        (this.gym, this.joining, this.brakes) = (gym, joining, brakes ?? new GuessBrakes());
         desk = new Desk(gym);
-        Lifter = gym.Lifter(lifter);
+        Lifter = joining ? null : gym.Lifter(lifter);
+        if (Lifter is not null)
+        {
+            gym.TrainBy(Lifter);
+        }
+
         With = with is null ? null : desk.Sharing.With(Lifter, with);
+
         shownOn = gym.Today;
         doubt = gym.Doubt();
-        inner = doubt is null ? Arrive() : desk.AskForTheDate(doubt);
+        inner = doubt is null ? AtTheDoor() : desk.AskForTheDate(doubt);
     }
 
     /// <summary>Who trains; null until somebody joins.</summary>
@@ -67,6 +80,11 @@ internal sealed class RackVisit : IConversation, IDisposable
     public Bell Press(KeyPress key, Instant now)
     {
         var bell = inner.Press(key, now);
+        if (inner is PinConversation asked)
+        {
+            brakes.Keep(pinOf!, asked);
+        }
+
         GoOn();
         return bell;
     }
@@ -127,7 +145,14 @@ internal sealed class RackVisit : IConversation, IDisposable
         return next;
     }
 
-    private IConversation Arrive() => Lifter is null || gym.Rules is null ? desk.SetUp()
+    private IConversation AtTheDoor() => Lifter is { Pin: not null } asked ? Ask(asked) : Arrive();
+
+    private PinConversation Ask(Lifter lifter) => brakes.Ask(pinOf = lifter);
+
+    /// <summary>Both begin; the one who was invited proves to be there first, where a PIN is set.</summary>
+    private IConversation BeginShared() => desk.Sharing.Invited is { Pin: not null } with && pinOf?.Key != with.Key ? Ask(with) : desk.Sharing.Begin();
+
+    private IConversation Arrive() => Lifter is null || gym.Rules is null ? desk.SetUp(joining && gym.Rules is not null)
         : gym.Logbook.Open(Lifter.Key) is { } open && (With is null || desk.Sharing.Partner(open)?.Lifter.Key == With.Key) ? desk.Resume(Lifter, open)
         : With is not null ? desk.Sharing.Share(Lifter, With)
         : desk.Today(Lifter);
@@ -136,6 +161,7 @@ internal sealed class RackVisit : IConversation, IDisposable
     private IConversation? After(IConversation ended) => ended switch
     {
         ClockConversation { Today: { } today } => Mended(today),
+        PinConversation { Right: true } => pinOf!.Key == Lifter!.Key ? Arrive() : desk.Sharing.Begin(),
         SetUpConversation { Answers: { } answers } => Join(answers),
         ResumeConversation { Choice: ResumeChoice.GoOn } => desk.GoOn(Lifter!),
         ResumeConversation { Choice: ResumeChoice.Close } => desk.Close(Lifter!),
@@ -144,7 +170,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         KnownSetConversation known => desk.Know(Lifter!, known),
         TodayConversation { More: true } => desk.More(Lifter!),
         MoreConversation { Choice: MoreChoice.Share } more => desk.Share(Lifter!, more.Partner),
-        ShareConversation { Begun: true } => desk.Sharing.Begin(),
+        ShareConversation { Begun: true } => BeginShared(),
         ShareConversation => desk.NotShared(Lifter!),
         MoreConversation { Choice: MoreChoice.LessTime } => desk.LessTime(),
         MoreConversation { Choice: MoreChoice.WholePlan } => desk.WholePlan(),
@@ -167,12 +193,12 @@ internal sealed class RackVisit : IConversation, IDisposable
     {
         gym.Clock.Mend(today, gym.Zone, doubt!.Last);
         shownOn = gym.Today;
-        return Arrive();
+        return AtTheDoor();
     }
 
     private IConversation Join(SetUpAnswers answers)
     {
-        Lifter = desk.Join(answers);
+        Lifter = desk.Join(answers, joining);
         return desk.Today(Lifter);
     }
 }

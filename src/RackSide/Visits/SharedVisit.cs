@@ -20,7 +20,11 @@ internal sealed class SharedVisit : IConversation, IDisposable
     {
         Both = both;
         writer = new FactWriter(gym.Logbook, gym.Clock, () => Wake?.Invoke());
-        summarise = s => gym.Week(s.Setting.Lifter, s.Record, s.Head.Date);
+        summarise = s =>
+        {
+            gym.TrainBy(s.Setting.Lifter);
+            return gym.Week(s.Setting.Lifter, s.Record, s.Head.Date);
+        };
     }
 
     /// <summary>The two as they stand.</summary>

@@ -17,21 +17,21 @@ internal sealed class SharingDesk(
     Func<Lifter, SessionRecord, SessionSetting> settings,
     Func<Lifter, TodaysPlan, (SessionRecord Record, SessionSetting Setting)> begin)
 {
-    private (Lifter Lifter, TodaysPlan? Plan)[] asked = [];
+    private (Lifter Lifter, TodaysPlan Plan)[] asked = [];
+
+    /// <summary>Who was invited to share the bar; null before <see cref="Share"/>.</summary>
+    public Lifter? Invited => asked is [_, var two] ? two.Lifter : null;
 
     /// <summary>The other lifters who have a strength day due today, or one that is still open.</summary>
     public IReadOnlyList<Lifter> Partners(Lifter lifter) =>
-        [.. gym.Logbook.Lifters().Where(l => l.Key != lifter.Key && WhyNot(l, gym.TodaysPlan(l)) is null)];
-
-    /// <summary>Why a lifter cannot share a bar today, in a sentence; null where that can be.</summary>
-    public string? WhyNot(Lifter lifter) => WhyNot(lifter, gym.TodaysPlan(lifter));
+        [.. gym.Logbook.Lifters().Where(l => l.Key != lifter.Key && WhyNot(l, lifter) is null)];
 
     /// <summary>The lifter of that name, who shares the bar with another.</summary>
     /// <exception cref="Refusal">Nobody of that name trains here, it is the same one, or one of them cannot today.</exception>
     public Lifter With(Lifter? lifter, string name)
     {
         var with = gym.Lifter(name, "--with")!;
-        var why = lifter is null || lifter.Key == with.Key ? $"{with.Name} is who trains; name another lifter" : WhyNot(lifter) ?? WhyNot(with);
+        var why = lifter is null || lifter.Key == with.Key ? $"{with.Name} is who trains; name another lifter" : WhyNot(lifter, lifter) ?? WhyNot(with, lifter);
         return why is null ? with : throw new Refusal(ExitCode.Usage, $"--with: {why}");
     }
 
@@ -41,14 +41,14 @@ internal sealed class SharingDesk(
     /// <param name="offered">The first lifter's plan where it was looked at, or made shorter, before; null for the plan as it is.</param>
     public ShareConversation Share(Lifter one, Lifter two, TodaysPlan? offered = null)
     {
-        asked = [(one, offered ?? gym.TodaysPlan(one)), (two, gym.TodaysPlan(two))];
-        return new([.. asked.Select(a => Line(a.Lifter, a.Plan!))]);
+        asked = [(one, offered ?? gym.TodaysPlan(one)), (two, ByPlanOf(two, one, () => gym.TodaysPlan(two)))];
+        return new([.. asked.Select(a => Line(a.Lifter, a.Plan))]);
     }
 
     /// <summary>Both sessions, begun now or gone on with; that they share is on disk before the first page is shown.</summary>
     public SharedVisit Begin()
     {
-        var both = asked.Select(a => Open(a.Lifter) is { } open ? (Record: open, Setting: settings(a.Lifter, open)) : begin(a.Lifter, a.Plan!)).ToList();
+        var both = asked.Select(a => ByPlanOf(a.Lifter, asked[0].Lifter, () => Opened(a.Lifter, a.Plan))).ToList();
         var now = gym.Clock.GetCurrentInstant();
         return Visit([.. both.Select((b, i) => (Told(b.Record, both[1 - i].Record.Head.Id, now), b.Setting))]);
     }
@@ -62,7 +62,24 @@ internal sealed class SharingDesk(
 
     /// <summary>Two open sessions that share the bar go on.</summary>
     public SharedVisit GoOn((Lifter Lifter, SessionRecord Open) one, (Lifter Lifter, SessionRecord Open) two) =>
-        Visit([(one.Open, settings(one.Lifter, one.Open)), (two.Open, settings(two.Lifter, two.Open))]);
+        Visit([.. new[] { one, two }.Select(x => (x.Open, ByPlanOf(x.Lifter, one.Lifter, () => settings(x.Lifter, x.Open))))]);
+
+    private (SessionRecord Record, SessionSetting Setting) Opened(Lifter lifter, TodaysPlan plan) =>
+        Open(lifter) is { } open ? (open, settings(lifter, open)) : begin(lifter, plan);
+
+    /// <summary>Asks the gym by this lifter's own plan; afterwards it is that of the one whose stay it is again.</summary>
+    private T ByPlanOf<T>(Lifter lifter, Lifter stays, Func<T> ask)
+    {
+        gym.TrainBy(lifter);
+        try
+        {
+            return ask();
+        }
+        finally
+        {
+            gym.TrainBy(stays);
+        }
+    }
 
     private SharedVisit Visit((SessionRecord Record, SessionSetting Setting)[] both)
     {
@@ -79,6 +96,9 @@ internal sealed class SharingDesk(
     }
 
     private SessionRecord? Open(Lifter lifter) => gym.Logbook.Open(lifter.Key);
+
+    /// <summary>Why a lifter cannot share a bar today, in a sentence; null where that can be.</summary>
+    private string? WhyNot(Lifter lifter, Lifter stays) => WhyNot(lifter, ByPlanOf(lifter, stays, () => gym.TodaysPlan(lifter)));
 
     private string? WhyNot(Lifter lifter, TodaysPlan plan) => Open(lifter) is { } open
         ? open.Head.Kind == DayKind.Strength ? null : $"{lifter.Name}'s {open.Head.DayName.ToLowerInvariant()} is still open; close it first"

@@ -175,7 +175,7 @@ public sealed class SharedVisitTests : IDisposable
     {
         using var gym = Gym.Open(Places, null, clock);
         onTheWall = gym.Clock;
-        using var visit = new RackVisit(gym, lifter, with);
+        using var visit = new RackVisit(gym, lifter, with: with);
         during(visit);
     }
 
