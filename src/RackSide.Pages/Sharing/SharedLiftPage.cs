@@ -204,7 +204,7 @@ internal static class SharedLiftPage
     private static BarStack? Stack(Session s) => BarInHand.For(s, Load(s));
 
     private static string Change(Session s) => BarInHand.Change(s, Load(s)) is { } change ? change.Text
-        : s.Place.Current is SlotItem item && Load(s) is { Amount: > 0 } load ? LoadWords.With(s.Setting.Catalogue[item.Asked.Exercise], load) : "";
+        : s.Place.Current is SlotItem item && Load(s) is { Amount: > 0 } load ? LoadWords.With(s.Setting.Catalogue[item.Asked.Exercise], load, s.Setting.Kit) : "";
 
     private static string Which(Session s) => s.Place.Current is TotalItem total
         ? $"{s.Place.Counted(total.Slot)} of {total.Total} done"
