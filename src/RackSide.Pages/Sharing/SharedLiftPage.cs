@@ -48,7 +48,10 @@ internal static class SharedLiftPage
             return;
         }
 
-        Frame.Header(canvas, b.InTurn.Phase is Resting ? $"REST then {Asks(b.InTurn)}" : $"LIFT {Which(b.InTurn)}", SharedWords.Other(b));
+        var (state, other) = (State(b.InTurn), SharedWords.Other(b));
+        var left = state + (b.InTurn.Phase is Resting ? $"then {Asks(b.InTurn)}" : Which(b.InTurn));
+        Frame.Header(canvas, canvas.Size.HasDigits(14) ? Frame.Fit(left, canvas.Size.Columns - other.Length - 2) : left, other);
+        canvas.Write(0, 0, state, Look.Bold | Look.Reverse);
     }
 
     private static int DrawTitle(Canvas canvas, TwoOnOneBar b, int margin)
@@ -59,7 +62,7 @@ internal static class SharedLiftPage
             return row;
         }
 
-        var state = s.Phase is Resting { Clock.IsHeld: true } ? " HELD " : s.Phase is Resting ? " REST " : " LIFT ";
+        var state = State(s);
         canvas.Write(margin, row, state, Look.Bold | Look.Reverse);
         canvas.Write(margin + state.Length + 1, row, Frame.Fit($"{b.Name(b.Turn).ToUpperInvariant()}: {Words.Name(s, s.Place.Current!).ToUpperInvariant()}  {Which(s)}", size.Columns - state.Length - 3), Look.Bold | Look.Now);
         canvas.WriteRight(size.Columns - 1, row + 1, Frame.Fit(SharedWords.Written(b), size.Columns - 2));
@@ -197,6 +200,13 @@ internal static class SharedLiftPage
         Lifting lifting => LiftPage.Hints(b.InTurn, lifting, SharedWords.Undo(b)),
         Resting resting => RestPage.Hints(b.InTurn, resting, SharedWords.Undo(b), SharedWords.GoesNow(b)),
         _ => [],
+    };
+
+    private static string State(Session s) => s.Phase switch
+    {
+        Resting { Clock.IsHeld: true } => " HELD ",
+        Resting => " REST ",
+        _ => " LIFT ",
     };
 
     private static Mass? Load(Session s) => s.Phase is Lifting p ? SetInHand.Load(s, p) : SetInHand.AskedLoad(s);
