@@ -5,16 +5,46 @@ using RackSide.Training.Loading;
 
 const int SecondsAJob = 10;
 
-// RackSide's plans against CP-SAT on the same fresh jobs in the same run. Arguments: seed, ramps, rows of two lifters.
+// RackSide's plans against CP-SAT on the same fresh jobs in the same run. Arguments: seed, ramps, rows of two lifters, and
+// orders of two lifters.
 var numbers = args.Select(a => int.Parse(a, CultureInfo.InvariantCulture)).ToList();
-var (seed, ramps, pairs) = numbers is [var s, var r, var p] ? (s, r, p) : (20261125, 300, 30);
+var (seed, ramps, pairs, orders) = numbers switch
+{
+    [var s, var r, var p, var o] => (s, r, p, o),
+    [var s, var r, var p] => (s, r, p, 0),
+    _ => (20261125, 300, 30, 30),
+};
 var jobs = new Jobs(seed);
 var good = Compare("one lifter's ramp", [.. Enumerable.Range(0, ramps).Select(_ => jobs.Ramp())])
-    & Compare("two lifters in turn", [.. Enumerable.Range(0, pairs).Select(_ => jobs.TwoOnOneBar())]);
+    & Compare("two lifters in turn", [.. Enumerable.Range(0, pairs).Select(_ => jobs.TwoOnOneBar())])
+    & CompareOrders(new SharedBars(seed), orders);
 return good ? 0 : 1;
+
+bool CompareOrders(SharedBars bars, int count)
+{
+    var (equal, undecided) = (0, 0);
+    for (var i = 0; i < count; i++)
+    {
+        var job = bars.Next();
+        var (here, there) = (SharedBar.Order(job.Gym, job.One, job.Two)!.Plan.Handled, SharedBars.Least(job, SecondsAJob));
+        (equal, undecided) = (equal + (here == there ? 1 : 0), undecided + (there is null ? 1 : 0));
+        if (there is { } least && here != least)
+        {
+            Console.WriteLine($"DIFFERENT: an order that handles {here} plates here, {least} there: {job}");
+        }
+    }
+
+    Console.WriteLine($"orders of two lifters: {count} jobs, {equal} as few plates as the best allowed order proved, {undecided} not decided, {count - equal - undecided} different");
+    return equal + undecided == count;
+}
 
 bool Compare(string what, PlateJob[] all)
 {
+    if (all.Length == 0)
+    {
+        return true;
+    }
+
     foreach (var job in all.Concat(all))
     {
         FewestPlates.For(job);

@@ -37,6 +37,8 @@ internal static class Facts
             "head-down" => new HeadDownAnswered(id, at, d.Flag("floor")),
             "weighed" => new BodyWeighed(id, at, d.Mass("weight")),
             "redated" => new SessionRedated(id, at, d.Date("date")),
+            "bar-shared" => new BarShared(id, at, d.Id("with")),
+            "bar-left" => new BarLeft(id, at),
             "closed" => new SessionClosed(id, at),
             var other => throw new InvalidDataException($"no fact '{other}'"),
         };
@@ -59,6 +61,8 @@ internal static class Facts
         HeadDownAnswered f => new() { ["is"] = "head-down", ["floor"] = f.Floor },
         BodyWeighed f => new() { ["is"] = "weighed", ["weight"] = Masses.Of(f.Weight) },
         SessionRedated f => new() { ["is"] = "redated", ["date"] = Times.Of(f.Date) },
+        BarShared f => new() { ["is"] = "bar-shared", ["with"] = Ids.Of(f.With) },
+        BarLeft => new() { ["is"] = "bar-left" },
         SessionClosed => new() { ["is"] = "closed" },
         _ => throw new ArgumentException($"no document for {fact.GetType()}", nameof(fact)),
     };

@@ -31,6 +31,9 @@ public enum MoreChoice
 
     /// <summary>What the gym owns.</summary>
     Kit,
+
+    /// <summary>The bar shared with another lifter.</summary>
+    Share,
 }
 
 /// <summary>A short list behind today's plan.</summary>
@@ -38,13 +41,18 @@ public enum MoreChoice
 /// <param name="trimmed">Whether the plan was made shorter already, so that the whole one can be had back.</param>
 /// <param name="hidden">Whether body weight, food and sleep are hidden.</param>
 /// <param name="plays">Whether the day is one on which variants can be drawn.</param>
-public sealed class MoreConversation(string title, bool trimmed, bool hidden = false, bool plays = false) : StillConversation
+/// <param name="partners">The lifters with whom the bar can be shared today; at most four are offered.</param>
+public sealed class MoreConversation(
+    string title, bool trimmed, bool hidden = false, bool plays = false, IReadOnlyList<string>? partners = null) : StillConversation
 {
+    private const int MostPartners = 4;
+
     private readonly (string Text, MoreChoice Choice)[] lines =
     [
         ("less time: make today's plan shorter", MoreChoice.LessTime),
         .. trimmed ? new[] { ("the whole plan again", MoreChoice.WholePlan) } : [],
         .. plays ? new[] { ("play: draw other variants of the same motions", MoreChoice.Play) } : [],
+        .. (partners ?? []).Take(MostPartners).Select(p => ($"share the bar with {p}", MoreChoice.Share)),
         ("the next four weeks", MoreChoice.Calendar),
         ("days away", MoreChoice.Away),
         .. hidden ? [] : new[] { ("check-in: body weight, sleep, food", MoreChoice.CheckIn), ("body: weight, food, sleep", MoreChoice.Body) },
@@ -56,6 +64,9 @@ public sealed class MoreConversation(string title, bool trimmed, bool hidden = f
 
     /// <summary>What was chosen; null until something is.</summary>
     public MoreChoice? Choice { get; private set; }
+
+    /// <summary>Which of the partners, from 0, where the bar is to be shared.</summary>
+    public int Partner => chosen - lines.TakeWhile(l => l.Choice != MoreChoice.Share).Count();
 
     /// <inheritdoc/>
     public override bool Ended => Choice is not null;

@@ -12,7 +12,7 @@ internal static class ChoicePage
     {
         BodyPage page = p.What switch
         {
-            Choice.Menu => Menu(size, s.Setting.Lifter.Body.Hidden),
+            Choice.Menu => Menu(s, size),
             Choice.OtherExercise => OtherExercise(s),
             Choice.CutShort => new TextPage("CUT SHORT", [.. Numbered(CuttingShort.Lines), "What is not done is left out, which is no miss."]),
             Choice.BodyWeight => new EntryPage("BODY WEIGHT", "As the scale shows it:", p.Typed, EntryPage.NumberRoom)
@@ -35,14 +35,17 @@ internal static class ChoicePage
     };
 
     /// <summary>The stop signs stand under the menu, so that one key from any page shows them.</summary>
-    private static TextPage Menu(PageSize size, bool hidden)
+    private static TextPage Menu(Session s, PageSize size)
     {
         string[] lines = size.Compact
             ? ["1 today's plan | 2 other exercise | 3 stop signs", "4 cue card | 5 cut short, tick | 6 body weight", "7 sore motion | 8 leave | 9 help: the keys"]
             : ["1  today's plan", "2  other exercise, for today", "3  stop signs in full", "4  cue card", "5  cut short, leave out, tick", "6  body weight", "7  this motion is sore", "8  leave", "9  help: the keys"];
-        var shown = hidden ? lines.Select(l => l.Replace(" | 6 body weight", "", StringComparison.Ordinal)).Where(l => l != "6  body weight") : lines;
-        return new TextPage("MENU", [.. shown, $"STOP at once for {StopSigns.Brief}.", StopSigns.WhatToDo[0]]);
+        var shown = s.Setting.Lifter.Body.Hidden ? lines.Select(l => l.Replace(" | 6 body weight", "", StringComparison.Ordinal)).Where(l => l != "6  body weight") : lines;
+        return new TextPage("MENU", [.. shown, .. Shared(s), $"STOP at once for {StopSigns.Brief}.", StopSigns.WhatToDo[0]]);
     }
+
+    private static IEnumerable<string> Shared(Session s) =>
+        s.Share is null ? [] : [$"*  the bar shared with {s.Share.With}: turns, form, leaving"];
 
     private static TextPage OtherExercise(Session s)
     {

@@ -26,7 +26,7 @@ internal static class LiftPage
         var left = canvas.Size.Compact ? 0 : SlotList.Width + 2;
         row = DrawSleeve(canvas, s, p, left, row);
         DrawLines(canvas, s, p, item, left, row);
-        Frame.Keys(canvas, Hints(s, p));
+        Frame.Keys(canvas, Hints(s, p, Hint.Undo(s)));
     }
 
     private static int DrawTitle(Canvas canvas, Session s, SlotItem item, int left)
@@ -133,14 +133,14 @@ internal static class LiftPage
         ? $"{load} x {SetInHand.Reps(s, p)}"
         : $"{SetInHand.Reps(s, p)} reps";
 
-    private static IReadOnlyList<KeyHint> Hints(Session s, Lifting p) =>
+    internal static IReadOnlyList<KeyHint> Hints(Session s, Lifting p, KeyHint undo) =>
     [
         new(KeyTable.Pad(Verb.Accept), $"did {SetInHand.Reps(s, p)}"),
         new(KeyTable.Pad(Verb.Digit), p.Field == Field.Load ? "type weight" : "type reps"),
         p.Field == Field.Load ? new("+ -", "heavier, lighter", "step") : new(KeyTable.Pad(Verb.Fewer), "one fewer"),
         p.Changed ? new(KeyTable.Pad(Verb.Menu), "as asked") : Hint.Menu,
         p.Field == Field.Load ? new(KeyTable.Pad(Verb.Point), "decimal mark")
-            : Hint.Undo(s),
+            : undo,
         SetInHand.Load(s, p) is null ? new(KeyTable.Pad(Verb.Other), "cue card")
             : new(KeyTable.Pad(Verb.Other), p.Field == Field.Load ? "back to reps" : "other weight"),
     ];

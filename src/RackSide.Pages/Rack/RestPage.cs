@@ -17,7 +17,7 @@ internal static class RestPage
         var row = DrawClock(canvas, s, p, top + (size.Rows < 18 ? 1 : 2));
         row = DrawBar(canvas, s, p, row);
         DrawNext(canvas, s, row);
-        Frame.Keys(canvas, Hints(s, p));
+        Frame.Keys(canvas, Hints(s, p, Hint.Undo(s), new("1", s.LastSet is { FormSlipped: true } ? "form held" : "form slipped")));
     }
 
     private static string State(Session s, Resting p) => p.Clock.IsHeld ? " HELD "
@@ -100,13 +100,13 @@ internal static class RestPage
     private static string Asks(Session s, AgendaItem next) =>
         next is SetItem set and not HoldItem && SetInHand.AskedLoad(s) is { Amount: > 0 } load ? $"{load} x {set.Target}" : Words.Asks(next);
 
-    private static IReadOnlyList<KeyHint> Hints(Session s, Resting p) =>
+    internal static IReadOnlyList<KeyHint> Hints(Session s, Resting p, KeyHint undo, KeyHint last) =>
     [
         new(KeyTable.Pad(Verb.Accept), s.Place.Current is HoldItem or AccumulateItem ? "get ready now" : "lift now"),
         new("+ -", "15 s more, less", "15 s"),
         new("0", p.Clock.IsHeld ? "go on" : "hold the clock", p.Clock.IsHeld ? "go on" : "hold"),
         Hint.Menu,
-        Hint.Undo(s),
-        new("1", s.LastSet is { FormSlipped: true } ? "form held" : "form slipped"),
+        undo,
+        last,
     ];
 }

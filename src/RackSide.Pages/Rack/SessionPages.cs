@@ -23,7 +23,7 @@ public static class SessionPages
     }
 
     /// <summary>A session's page is another one where it waits for another thing, or for the same of another set.</summary>
-    private static string Topic(Phase phase, Session s) => phase switch
+    internal static string Topic(Phase phase, Session s) => phase switch
     {
         Choosing p => $"{p.What} {Topic(p.Under, s)}",
         Reading p => $"{p.What} {Topic(p.Under, s)}",

@@ -46,6 +46,9 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
     /// <summary>The slots left out.</summary>
     public IReadOnlySet<string> LeftOut => Standing.OfType<SlotLeftOut>().Select(s => s.Slot).ToHashSet();
 
+    /// <summary>The session it shares the bar with, as far as this one knows; null where the bar is the lifter's alone.</summary>
+    public FactId? SharedWith => Facts.LastOrDefault(f => f is BarShared or BarLeft) is BarShared shared ? shared.With : null;
+
     /// <summary>
     /// What was done of each prescription, in order; a total counts its shares by whatever exercise; one with no working set, hold or share that stands is not among them.</summary>
     internal IReadOnlyList<Performance> Performances => performances ??= [.. Done()];

@@ -19,15 +19,15 @@ public static class BarInHand
     /// <param name="s">The session.</param>
     /// <param name="load">The load of the set in hand, which may differ from the one asked for.</param>
     /// <returns>The loaded bar; null where the item goes on no bar or the kit cannot make the load.</returns>
-    public static BarStack? For(Session s, Mass? load) => For(s.Setting, s.Place, s.Place.Current, load, s.OnBar);
+    public static BarStack? For(Session s, Mass? load) => For(s.Setting, s.Place, s.Place.Current, load, s.OnBar, s.Share?.Ahead);
 
     /// <summary>What to change on the bar for the item in hand at a load; null as in <see cref="For(Session, Mass?)"/>.</summary>
     public static PlateChange? Change(Session s, Mass? load) => For(s, load) is { } stack ? PlateChange.Between(s.OnBar, stack) : null;
 
     /// <summary>What is on the bar after a fact: the stack of its set; as before where the fact is no set on a bar.</summary>
-    internal static BarStack? After(SessionSetting setting, Place before, BarStack? onBar, Fact fact) =>
+    internal static BarStack? After(SessionSetting setting, Place before, BarStack? onBar, Fact fact, IReadOnlyList<BarAhead>? shared = null) =>
         fact is SetDone set && setting.Catalogue.Find(set.Exercise)?.LoadType == LoadType.Barbell
-            ? For(setting, before, Rests.ItemOf(before, set), set.Load, onBar)
+            ? For(setting, before, Rests.ItemOf(before, set), set.Load, onBar, shared)
             : onBar;
 
     /// <summary>What is on the bar after all facts of a session; a set struck later was loaded all the same.</summary>
@@ -42,9 +42,10 @@ public static class BarInHand
         return onBar;
     }
 
-    private static BarStack? For(SessionSetting setting, Place place, AgendaItem? item, Mass? load, BarStack? onBar) =>
+    private static BarStack? For(
+        SessionSetting setting, Place place, AgendaItem? item, Mass? load, BarStack? onBar, IReadOnlyList<BarAhead>? shared = null) =>
         item is SlotItem inHand && load is { } now && IsOnBar(setting, inHand)
-            ? setting.Loads.Row([Set(setting, inHand, now), .. Ahead(setting, place, inHand, now)], onBar) is [var first, ..] ? first : null
+            ? setting.Loads.Row([Set(setting, inHand, now), .. shared?.Select(a => a.Stays ? a.Set with { Load = now } : a.Set) ?? Ahead(setting, place, inHand, now)], onBar) is [var first, ..] ? first : null
             : null;
 
     /// <summary>
@@ -61,8 +62,8 @@ public static class BarInHand
         .Where(i => i.Load is not null)
         .Select(i => Set(setting, i.Item, i.Load!.Value));
 
-    private static BarSet Set(SessionSetting setting, SlotItem item, Mass load) => new(load, setting.Catalogue.Find(item.Asked.Exercise));
+    internal static BarSet Set(SessionSetting setting, SlotItem item, Mass load) => new(load, setting.Catalogue.Find(item.Asked.Exercise));
 
-    private static bool IsOnBar(SessionSetting setting, SlotItem item) =>
+    internal static bool IsOnBar(SessionSetting setting, SlotItem item) =>
         setting.Catalogue.Find(item.Asked.Exercise)?.LoadType == LoadType.Barbell;
 }

@@ -47,6 +47,9 @@ public sealed record Session
     /// <summary>What is on the bar now, as far as the sets done tell; null for a bare bar or one loaded with what the kit lacks.</summary>
     public BarStack? OnBar { get; init; }
 
+    /// <summary>With whom the bar is shared, and what goes on it after the set in hand; null where the bar is the lifter's alone.</summary>
+    public BarShare? Share { get; init; }
+
     /// <summary>The newest set that stands, or null.</summary>
     public SetResult? LastSet => Place.Sets.LastOrDefault();
 

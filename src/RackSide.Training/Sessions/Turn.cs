@@ -36,7 +36,7 @@ public readonly record struct Turn(Session Session, ImmutableList<Effect> Effect
         {
             Facts = facts,
             Place = Place.Of(Session.Setting.Checks, new SessionRecord(Session.Head, facts)),
-            OnBar = BarInHand.After(Session.Setting, Session.Place, Session.OnBar, fact),
+            OnBar = BarInHand.After(Session.Setting, Session.Place, Session.OnBar, fact, Session.Share?.Ahead),
             Unwritten = Session.Unwritten.Add(fact.Id),
             NextId = Session.After(fact.Id),
         };

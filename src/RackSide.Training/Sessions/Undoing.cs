@@ -11,12 +11,18 @@ public static class Undoing
     /// <summary>What the undo key would take back, in words; null where there is nothing.</summary>
     public static string? Next(Session s) => Group(s) is [.., var last] group ? Words(last, group.Count) : null;
 
+    /// <summary>What is said where there is nothing.</summary>
+    internal const string Nothing = "nothing to take back in this session";
+
+    /// <summary>The newest fact that the undo key would take back; null where there is none.</summary>
+    internal static FactId? Newest(Session s) => Group(s) is [.., var last] ? last.Id : null;
+
     internal static Turn Last(Session s)
     {
         var group = Group(s);
         if (group.Count == 0)
         {
-            return ((Turn)s).Say("nothing to take back in this session");
+            return ((Turn)s).Say(Nothing);
         }
 
         return group.Aggregate((Turn)s, (turn, fact) => turn.Keep((id, at) => new FactStruck(id, at, fact.Id)))

@@ -55,6 +55,9 @@ internal sealed class RackSideCommand : RootCommand
     /// <summary>Who trains.</summary>
     public Option<string?> Who { get; } = new("--lifter") { Description = "Who trains; the first who joined if not said.", HelpName = "NAME", Recursive = true };
 
+    /// <summary>With whom.</summary>
+    public Option<string?> With { get; } = new("--with") { Description = "Share the bar with this lifter: two sessions, one screen.", HelpName = "NAME" };
+
     /// <summary>The invented gym.</summary>
     public Option<bool> Demo { get; } = new("--demo") { Description = "Open the invented Tollbooth gym with twelve weeks of history, in a temporary logbook.", Recursive = true };
 
@@ -106,6 +109,7 @@ internal sealed class RackSideCommand : RootCommand
         Options.Add(Data);
         Options.Add(PlanFile);
         Options.Add(Who);
+        Options.Add(With);
         Options.Add(Demo);
         Options.Add(Zone);
         Options.Add(NoColour);

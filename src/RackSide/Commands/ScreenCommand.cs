@@ -31,7 +31,7 @@ internal static class ScreenCommand
         }
 
         using var gym = command.Open(parsed);
-        using var visit = new RackVisit(gym, parsed.GetValue(command.Who), places: around.Sticks);
+        using var visit = new RackVisit(gym, parsed.GetValue(command.Who), places: around.Sticks, with: parsed.GetValue(command.With));
         var shown = options with
         {
             Sound = options.Sound && gym.Rules is not { Sound: false },
@@ -85,9 +85,10 @@ internal static class ScreenCommand
 
     private static void PrintWeek(Surroundings around, Gym gym, RackVisit visit)
     {
-        if (visit.Lifter is { } lifter)
+        foreach (var lifter in new[] { visit.Lifter, visit.With }.OfType<Training.History.Lifter>())
         {
-            foreach (var line in gym.Week(lifter, null, gym.Today).Few)
+            gym.TrainBy(lifter);
+            foreach (var line in gym.Week(lifter, null, gym.Today).Few.Prepend(lifter.Name).Skip(visit.With is null ? 1 : 0))
             {
                 around.Out.WriteLine(line);
             }

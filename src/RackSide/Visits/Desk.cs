@@ -18,13 +18,23 @@ using RackSide.Training.Sessions;
 namespace RackSide.Visits;
 
 /// <summary>Opens the conversations of a stay, each from what the gym knows at that moment, and keeps what they settle.</summary>
-/// <param name="gym">The gym.</param>
-internal sealed class Desk(Gym gym)
+internal sealed class Desk
 {
+    private readonly Gym gym;
     private TodaysPlan? offered;
     private TodaysPlan? whole;
     private int lookedAt;
     private LocalDate offeredOn;
+
+    /// <summary>A desk in a gym.</summary>
+    public Desk(Gym gym)
+    {
+        this.gym = gym;
+        Sharing = new SharingDesk(gym, Setting, Written);
+    }
+
+    /// <summary>The door to a bar shared by two.</summary>
+    public SharingDesk Sharing { get; }
 
     /// <summary>The first start, or somebody who joins a gym that is set up.</summary>
     public SetUpConversation SetUp(bool joining = false) => new(gym.Rules?.Kit.Unit ?? FirstGuess.Unit(), gym.Folders.GymFile, joining);
@@ -99,7 +109,20 @@ internal sealed class Desk(Gym gym)
     public WeekConversation Week(Lifter lifter) => new(gym.Week(lifter, null, gym.Today));
 
     /// <summary>The list behind today's plan.</summary>
-    public MoreConversation More(Lifter lifter) => new(Title(offered!.Day!.Kind, offeredOn), offered.Trimmed, lifter.Body.Hidden, offered.Day.Kind == DayKind.Skills);
+    public MoreConversation More(Lifter lifter) => new(
+        Title(offered!.Day!.Kind, offeredOn),
+        offered.Trimmed,
+        lifter.Body.Hidden,
+        offered.Day.Kind == DayKind.Skills,
+        offered.Day.Kind == DayKind.Strength ? [.. Sharing.Partners(lifter).Select(p => p.Name)] : []);
+
+    /// <summary>What this lifter and one of the partners are about to do on one bar.</summary>
+    public IConversation Share(Lifter lifter, int partner) => Sharing.Partners(lifter).ElementAtOrDefault(partner) is { } with
+        ? Sharing.Share(lifter, with, offered)
+        : OfferAgain(offered!);
+
+    /// <summary>Back from the shared bar before it began.</summary>
+    public IConversation NotShared(Lifter lifter) => offered is null ? Today(lifter) : OfferAgain(offered);
 
     /// <summary>How much time there is.</summary>
     public LessTimeConversation LessTime() => new(Title(offered!.Day!.Kind, offeredOn), whole!.Estimate);
@@ -177,12 +200,21 @@ internal sealed class Desk(Gym gym)
     /// <summary>The session that was offered begins; it is on disk before its first page is shown.</summary>
     public SessionVisit Begin(Lifter lifter)
     {
-        var todays = offered!;
+        var (record, setting) = Written(lifter, offered!);
+        return new SessionVisit(
+            record.Facts.Count == 0
+                ? Session.Begin(setting, record.Head)
+                : Session.Resume(setting, record, gym.Logbook.NextId(), record.Head.Begun),
+            gym);
+    }
+
+    private (SessionRecord Record, SessionSetting Setting) Written(Lifter lifter, TodaysPlan todays)
+    {
         var head = new SessionHead
         {
             Id = gym.Logbook.NextId(),
             Begun = gym.Clock.GetCurrentInstant(),
-            Date = offeredOn,
+            Date = todays == offered ? offeredOn : gym.Today,
             Zone = gym.Zone.Id,
             Lifter = lifter.Key,
             Plan = gym.Plan.Name,
@@ -195,32 +227,44 @@ internal sealed class Desk(Gym gym)
         gym.Logbook.Begin(head);
         var leftOut = todays.NoTimeFor.Select(p => (Fact)new SlotLeftOut(gym.Logbook.NextId(), head.Begun, p.Slot)).ToList();
         leftOut.ForEach(fact => gym.Logbook.Append(head.Id, fact));
-        return new SessionVisit(
-            leftOut.Count == 0
-                ? Session.Begin(setting, head)
-                : Session.Resume(setting, new SessionRecord(head, leftOut), gym.Logbook.NextId(), head.Begun),
-            gym);
+        return (new SessionRecord(head, leftOut), setting);
     }
 
-    /// <summary>A session was left open: go on, or close it.</summary>
+    /// <summary>A session was left open, perhaps with the bar shared: go on, or close it.</summary>
     public ResumeConversation Resume(Lifter lifter, SessionRecord open)
     {
-        var next = Place.Of(Setting(lifter, open).Checks, open).Current;
-        var last = open.Facts.Count > 0 ? open.Facts[^1].At : open.Head.Begun;
-        return new ResumeConversation(Title(open.Head.Kind, open.Date), ResumeText.Sentence(gym.Catalogue, next, last.InZone(gym.Zone).LocalDateTime));
+        var sentence = Stands(lifter, open);
+        return new ResumeConversation(
+            Title(open.Head.Kind, open.Date),
+            Sharing.Partner(open) is var (with, other) ? $"The bar is shared with {with.Name}. {lifter.Name}: {sentence} {with.Name}: {Stands(with, other)} Both go on, or both are closed." : sentence);
     }
 
-    /// <summary>The open session goes on at the same set.</summary>
-    public SessionVisit GoOn(Lifter lifter)
+    /// <summary>The open session goes on at the same set, and with it the one that shares the bar.</summary>
+    public IConversation GoOn(Lifter lifter)
     {
         var open = gym.Logbook.Open(lifter.Key)!;
-        return new SessionVisit(Session.Resume(Setting(lifter, open), open, gym.Logbook.NextId(), gym.Clock.GetCurrentInstant()), gym);
+        return Sharing.Partner(open) is { } other
+            ? Sharing.GoOn((lifter, open), other)
+            : new SessionVisit(Session.Resume(Setting(lifter, open), open, gym.Logbook.NextId(), gym.Clock.GetCurrentInstant()), gym);
     }
 
-    /// <summary>The open session is closed as it is; then today.</summary>
+    /// <summary>The open session is closed as it is, and with it the one that shares the bar; then today.</summary>
     public IConversation Close(Lifter lifter)
     {
         var open = gym.Logbook.Open(lifter.Key)!;
+        var other = Sharing.Partner(open);
+        Close(lifter, open);
+        if (other is var (with, shared))
+        {
+            Close(with, shared);
+        }
+
+        gym.Logbook.Settle();
+        return Today(lifter);
+    }
+
+    private void Close(Lifter lifter, SessionRecord open)
+    {
         var now = gym.Clock.GetCurrentInstant();
         var place = Place.Of(Setting(lifter, open).Checks, open);
         foreach (var slot in place.Agenda.OfType<SlotItem>().Where(i => !place.IsPast(i)).Select(i => i.Slot).Distinct())
@@ -229,8 +273,13 @@ internal sealed class Desk(Gym gym)
         }
 
         gym.Logbook.Append(open.Head.Id, new SessionClosed(gym.Logbook.NextId(), now));
-        gym.Logbook.Settle();
-        return Today(lifter);
+    }
+
+    private string Stands(Lifter lifter, SessionRecord open)
+    {
+        var next = Place.Of(Setting(lifter, open).Checks, open).Current;
+        var last = open.Facts.Count > 0 ? open.Facts[^1].At : open.Head.Begun;
+        return ResumeText.Sentence(gym.Catalogue, next, last.InZone(gym.Zone).LocalDateTime);
     }
 
     private SessionSetting Setting(Lifter lifter, SessionRecord open)

@@ -8,6 +8,7 @@ using RackSide.Pages.Lifters;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
 using RackSide.Pages.SetUps;
+using RackSide.Pages.Sharing;
 using RackSide.Training.History;
 
 namespace RackSide.Visits;
@@ -25,7 +26,8 @@ internal sealed class RackVisit : IConversation, IDisposable
     private readonly GuessBrakes brakes;
     private readonly bool joining;
     private IConversation inner;
-    private SessionVisit? left;
+    private ITrainingVisit? left;
+    private Lifter? pinOf;
     private LocalDate shownOn;
     private Action? wake;
 
@@ -35,7 +37,10 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <param name="joining">Whether somebody new joins instead.</param>
     /// <param name="brakes">How far the guessing of PINs is slowed; of its own if not given.</param>
     /// <param name="places">Gives other places for a copy, such as USB sticks; none if not said.</param>
-    public RackVisit(Gym gym, string? lifter, bool joining = false, GuessBrakes? brakes = null, Func<IReadOnlyList<string>>? places = null)
+    /// <param name="with">With whom the bar is shared; null for nobody, or as it was where a shared session is open.</param>
+    /// <exception cref="Refusal">One of them trains not here, or cannot share a bar today.</exception>
+    public RackVisit(
+        Gym gym, string? lifter, bool joining = false, GuessBrakes? brakes = null, Func<IReadOnlyList<string>>? places = null, string? with = null)
     {
         (this.gym, this.joining, this.brakes) = (gym, joining, brakes ?? new GuessBrakes());
         rescue = new Rescue(gym, places ?? (() => []));
@@ -45,6 +50,8 @@ internal sealed class RackVisit : IConversation, IDisposable
         {
             gym.TrainBy(Lifter);
         }
+
+        With = with is null ? null : desk.Sharing.With(Lifter, with);
 
         shownOn = gym.Today;
         doubt = gym.Doubt();
@@ -58,10 +65,16 @@ internal sealed class RackVisit : IConversation, IDisposable
     public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten { get; private set; } = [];
 
     /// <summary>Whether something of the session that runs cannot be put on disk now.</summary>
-    public bool IsUnwritten => (left ?? inner) is SessionVisit { Trouble: not null };
+    public bool IsUnwritten => (left ?? inner) is ITrainingVisit { Trouble: not null };
 
     /// <summary>The copy that holds them; null where none was made.</summary>
     public string? CopiedTo => rescue.CopiedTo;
+
+    /// <summary>With whom the bar is or was shared; null for nobody.</summary>
+    public Lifter? With { get; private set; }
+
+    /// <summary>The two sessions on one bar that are shown now; null where it is something else.</summary>
+    public Training.Sessions.TwoOnOneBar? Shared => (inner as SharedVisit)?.Both;
 
     /// <inheritdoc/>
     public bool Ended { get; private set; }
@@ -82,7 +95,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         var bell = inner.Press(key, now);
         if (inner is PinConversation asked)
         {
-            brakes.Keep(Lifter!, asked);
+            brakes.Keep(pinOf!, asked);
         }
 
         GoOn();
@@ -101,10 +114,10 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <summary>Waits until what was accepted is on disk, or cannot be.</summary>
     public void Dispose()
     {
-        if ((left ?? inner) is SessionVisit session)
+        if ((left ?? inner) is ITrainingVisit training)
         {
-            session.Dispose();
-            Unwritten = session.Unwritten;
+            training.Dispose();
+            Unwritten = training.Unwritten;
         }
     }
 
@@ -120,7 +133,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         if (gym.Today != shownOn)
         {
             shownOn = gym.Today;
-            if (inner is TodayConversation or RestDayConversation or MoreConversation or CalendarConversation or StandingConversation)
+            if (inner is TodayConversation or RestDayConversation or MoreConversation or CalendarConversation or StandingConversation or ShareConversation)
             {
                 inner = desk.Today(Lifter!);
                 inner.Wake = wake;
@@ -135,7 +148,7 @@ internal sealed class RackVisit : IConversation, IDisposable
             return;
         }
 
-        if (inner is SessionVisit { } session && left is null && !session.WaitUntilWritten())
+        if (inner is ITrainingVisit { } session && left is null && !session.WaitUntilWritten())
         {
             // It goes on trying under the page that says so.
             left = session;
@@ -145,7 +158,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         else if (After(inner) is { } next)
         {
             (inner as IDisposable)?.Dispose();
-            inner = next;
+            inner = Shown(next);
             inner.Wake = wake;
         }
         else
@@ -154,17 +167,29 @@ internal sealed class RackVisit : IConversation, IDisposable
         }
     }
 
-    private IConversation AtTheDoor() => Lifter is { Pin: not null } asked ? brakes.Ask(asked) : Arrive();
+    private IConversation Shown(IConversation next)
+    {
+        With = next is SharedVisit shared ? shared.Both.Both.Select(s => s.Setting.Lifter).First(l => l.Key != Lifter!.Key) : With;
+        return next;
+    }
+
+    private IConversation AtTheDoor() => Lifter is { Pin: not null } asked ? Ask(asked) : Arrive();
+
+    private PinConversation Ask(Lifter lifter) => brakes.Ask(pinOf = lifter);
+
+    /// <summary>Both begin; the one who was invited proves to be there first, where a PIN is set.</summary>
+    private IConversation BeginShared() => desk.Sharing.Invited is { Pin: not null } with && pinOf?.Key != with.Key ? Ask(with) : desk.Sharing.Begin();
 
     private IConversation Arrive() => Lifter is null || gym.Rules is null ? desk.SetUp(joining && gym.Rules is not null)
-        : gym.Logbook.Open(Lifter.Key) is { } open ? desk.Resume(Lifter, open)
+        : gym.Logbook.Open(Lifter.Key) is { } open && (With is null || desk.Sharing.Partner(open)?.Lifter.Key == With.Key) ? desk.Resume(Lifter, open)
+        : With is not null ? desk.Sharing.Share(Lifter, With)
         : desk.Today(Lifter);
 
     /// <summary>What follows a conversation that ended; null for nothing.</summary>
     private IConversation? After(IConversation ended) => ended switch
     {
         ClockConversation { Today: { } today } => Mended(today),
-        PinConversation { Right: true } => Arrive(),
+        PinConversation { Right: true } => pinOf!.Key == Lifter!.Key ? Arrive() : desk.Sharing.Begin(),
         SetUpConversation { Answers: { } answers } => Join(answers),
         ResumeConversation { Choice: ResumeChoice.GoOn } => desk.GoOn(Lifter!),
         ResumeConversation { Choice: ResumeChoice.Close } => desk.Close(Lifter!),
@@ -172,6 +197,9 @@ internal sealed class RackVisit : IConversation, IDisposable
         TodayConversation { KnowsASet: { } slot } => desk.KnownSet(slot),
         KnownSetConversation known => desk.Know(Lifter!, known),
         TodayConversation { More: true } => desk.More(Lifter!),
+        MoreConversation { Choice: MoreChoice.Share } more => desk.Share(Lifter!, more.Partner),
+        ShareConversation { Begun: true } => BeginShared(),
+        ShareConversation => desk.NotShared(Lifter!),
         MoreConversation { Choice: MoreChoice.LessTime } => desk.LessTime(),
         MoreConversation { Choice: MoreChoice.WholePlan } => desk.WholePlan(),
         MoreConversation { Choice: MoreChoice.Play } => desk.Play(Lifter!),

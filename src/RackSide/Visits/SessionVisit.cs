@@ -8,7 +8,7 @@ using RackSide.Training.Summary;
 namespace RackSide.Visits;
 
 /// <summary>A session on the screen: keys and time become events, effects become writing and bells, pages come from the state.</summary>
-internal sealed class SessionVisit : IConversation, IDisposable
+internal sealed class SessionVisit : ITrainingVisit
 {
     private readonly FactWriter writer;
     private readonly Func<Session, WeekSummary> summarise;
@@ -27,13 +27,13 @@ internal sealed class SessionVisit : IConversation, IDisposable
     /// <summary>The session as it stands.</summary>
     public Session Session { get; private set; }
 
-    /// <summary>The facts that are not on disk, in their order.</summary>
+    /// <inheritdoc/>
     public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten => writer.Unwritten;
 
-    /// <summary>Why the last try to write failed, in a few words; null where it did not.</summary>
+    /// <inheritdoc/>
     public string? Trouble => writer.Trouble;
 
-    /// <summary>Whether the session is over, so that nothing can be gone on with.</summary>
+    /// <inheritdoc/>
     public bool IsClosed => Session.Phase is Training.Sessions.Ended;
 
     /// <inheritdoc/>
@@ -59,13 +59,13 @@ internal sealed class SessionVisit : IConversation, IDisposable
         return Take(new Ticked(now));
     }
 
-    /// <summary>Waits until everything is on disk; false where it cannot be, or takes too long.</summary>
+    /// <inheritdoc/>
     public bool WaitUntilWritten() => writer.WaitUntilWritten();
 
-    /// <summary>Goes on with it after it was left.</summary>
+    /// <inheritdoc/>
     public void GoOn() => Ended = false;
 
-    /// <summary>Tries no more to write: what is not on disk was given up, or is elsewhere.</summary>
+    /// <inheritdoc/>
     public void GiveUp() => writer.GiveUp();
 
     /// <summary>Waits until everything is on disk, or cannot be.</summary>
