@@ -64,6 +64,9 @@ public static class BarInHand
 
     internal static BarSet Set(SessionSetting setting, SlotItem item, Mass load) => new(load, setting.Catalogue.Find(item.Asked.Exercise));
 
+    internal static bool IsSameTurn(SlotItem one, SlotItem other) =>
+        one.Slot == other.Slot || (one.Asked.Group is { } group && group == other.Asked.Group);
+
     internal static bool IsOnBar(SessionSetting setting, SlotItem item) =>
         setting.Catalogue.Find(item.Asked.Exercise)?.LoadType == LoadType.Barbell;
 }

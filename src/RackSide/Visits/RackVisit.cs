@@ -230,7 +230,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         _ => null,
     };
 
-    private SessionVisit GoBack()
+    private ITrainingVisit GoBack()
     {
         var session = left!;
         left = null;

@@ -30,7 +30,7 @@ internal sealed class SharingDesk(
     /// <exception cref="Refusal">Nobody of that name trains here, it is the same one, or one of them cannot today.</exception>
     public Lifter With(Lifter? lifter, string name)
     {
-        var with = gym.Lifter(name, "--with")!;
+        var with = gym.Named(name, "--with");
         var why = lifter is null || lifter.Key == with.Key ? $"{with.Name} is who trains; name another lifter" : WhyNot(lifter, lifter) ?? WhyNot(with, lifter);
         return why is null ? with : throw new Refusal(ExitCode.Usage, $"--with: {why}");
     }
