@@ -2,6 +2,7 @@ using System.Globalization;
 using NodaTime;
 using RackSide.Files;
 using RackSide.Logbook;
+using RackSide.Pages.Settings;
 using RackSide.Places;
 using RackSide.Time;
 using RackSide.Training.Exercises;
@@ -121,6 +122,29 @@ internal sealed class Gym : IDisposable
 
         File.WriteAllText(Folders.GymFile, GymFile.Write(rules));
         Rules = rules;
+    }
+
+    /// <summary>Keeps changed settings in the house-rules file, every other line of which stays as it is.</summary>
+    /// <returns>A sentence where they could not be kept; else null.</returns>
+    public string? Keep(RackSettings settings)
+    {
+        try
+        {
+            var text = ScreenText.Into(File.ReadAllText(Folders.GymFile), settings.Screen, settings.Sound);
+            if (GymFile.Read(text, Folders.GymFile) is not { Value: { } rules })
+            {
+                return $"{Folders.GymFile} cannot be changed from here; change it in an editor.";
+            }
+
+            File.WriteAllText(Folders.GymFile + ".new", text);
+            File.Move(Folders.GymFile + ".new", Folders.GymFile, overwrite: true);
+            Rules = rules;
+            return null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return $"Not kept: {e.Message}";
+        }
     }
 
     /// <summary>The lifter of that key, name or first name nobody else has, or the first who joined; null where nobody has.</summary>

@@ -19,6 +19,9 @@ public enum MoreChoice
 
     /// <summary>Days away.</summary>
     Away,
+
+    /// <summary>The settings of the screen, the sound and the keys.</summary>
+    Settings,
 }
 
 /// <summary>A short list behind today's plan.</summary>
@@ -32,6 +35,7 @@ public sealed class MoreConversation(string title, bool trimmed) : StillConversa
         .. trimmed ? new[] { ("the whole plan again", MoreChoice.WholePlan) } : [],
         ("the next four weeks", MoreChoice.Calendar),
         ("days away", MoreChoice.Away),
+        ("settings: screen, sound, keys", MoreChoice.Settings),
         ("back to the plan", MoreChoice.Back),
     ];
 

@@ -41,7 +41,7 @@ internal static class SleevePicture
         var width = Math.Max(2, number.Length);
         for (var y = axis - half; y <= axis + half; y++)
         {
-            canvas.Fill(x, y, width, shade);
+            canvas.Fill(x, y, width, shade, Look.Now);
         }
 
         canvas.Write(x, axis + 3, number);

@@ -28,4 +28,7 @@ public abstract record RestDayChoice
 
     /// <summary>The page of days away.</summary>
     public sealed record AwayPage : RestDayChoice;
+
+    /// <summary>The settings of the screen, the sound and the keys.</summary>
+    public sealed record Settings : RestDayChoice;
 }

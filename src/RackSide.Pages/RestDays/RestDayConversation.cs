@@ -20,9 +20,10 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
         new("the next four weeks"),
         new("days away"),
         new("leave, nothing more today"),
+        new("settings: screen, sound, keys"),
     ];
 
-    private int chosen = Lines.Length - 1;
+    private int chosen = Lines.Length - 2;
     private string? typed;
 
     /// <inheritdoc/>
@@ -58,6 +59,7 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
             3 => new RestDayChoice.CalendarPage(),
             4 => new RestDayChoice.AwayPage(),
             5 => new RestDayChoice.Leave(),
+            6 => new RestDayChoice.Settings(),
             _ => null,
         };
         typed = line == 1 ? "" : null;
@@ -86,7 +88,7 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
     {
         Place = texts.Done ?? "",
         Above = [texts.Why, $"Next: {texts.Next}: {texts.Holds}."],
-        Hints = [new("ENTER", "choose"), new("1-6", "at once"), new("+ -", "up, down"), new("!", "stop signs")],
+        Hints = [new("ENTER", "choose"), new("1-7", "at once"), new("+ -", "up, down"), new("!", "stop signs")],
     };
 
     private BodyPage Entry(string soFar) => new EntryPage($"{texts.Title}  {texts.Today}", "Body weight today?", soFar, EntryPage.NumberRoom)

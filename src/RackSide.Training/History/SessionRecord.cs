@@ -71,6 +71,7 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
                {
                    Kind = Head.Kind,
                    Begun = Head.Begun,
+                   Notes = this.NotesOn(sets),
                };
     }
 }

@@ -47,6 +47,9 @@ public sealed record Session
     /// <summary>What is on the bar now, as far as the sets done tell; null for a bare bar or one loaded with what the kit lacks.</summary>
     public BarStack? OnBar { get; init; }
 
+    /// <summary>Whether letters are typed and mean no verbs.</summary>
+    public bool TakesText => Phase is Choosing { What: Choice.NoteText };
+
     /// <summary>The newest set that stands, or null.</summary>
     public SetResult? LastSet => Place.Sets.LastOrDefault();
 

@@ -33,8 +33,10 @@ public static class GymFile
         var sound = fields.Optional("sound", YamlValues.Switch) ?? true;
         var zone = Zone(fields, mistakes);
         var starts = fields.Optional("week_starts", YamlValues.WeekStart) ?? IsoDayOfWeek.Monday;
+        var screen = new ScreenReader(fields, mistakes);
+        var (shown, alarm) = (screen.Read(), screen.Alarm());
         fields.TellUnknown();
-        return kit is null ? null : new HouseRules(kit, days, sound) { Zone = zone, WeekStarts = starts };
+        return kit is null ? null : new HouseRules(kit, days, sound) { Zone = zone, WeekStarts = starts, Screen = shown, AlarmCommand = alarm };
     }
 
     private static DateTimeZone? Zone(Fields fields, MistakeList mistakes)

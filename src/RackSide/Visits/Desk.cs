@@ -4,6 +4,7 @@ using RackSide.Pages;
 using RackSide.Pages.Calendars;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
+using RackSide.Pages.Settings;
 using RackSide.Pages.SetUps;
 using RackSide.Training.History;
 using RackSide.Training.Measures;
@@ -32,6 +33,8 @@ internal sealed class Desk(Gym gym)
         gym.Keep(new HouseRules(answers.ToKit(), answers.TrainingDays, Sound: true)
         {
             Zone = gym.Rules?.Zone,
+            Screen = gym.Rules?.Screen ?? new(),
+            AlarmCommand = gym.Rules?.AlarmCommand ?? [],
             WeekStarts = gym.WeekStarts,
         });
         var lifter = new Lifter(
@@ -76,6 +79,9 @@ internal sealed class Desk(Gym gym)
 
     /// <summary>The whole plan again.</summary>
     public IConversation WholePlan() => OfferAgain(whole!);
+
+    /// <summary>The settings of the screen, the sound and the keys.</summary>
+    public SettingsConversation Settings() => new(new RackSettings(gym.Rules!.Screen, gym.Rules.Sound), gym.Keep);
 
     /// <summary>The next four weeks.</summary>
     public CalendarConversation Calendar(Lifter lifter) =>

@@ -3,6 +3,7 @@ using RackSide.Pages;
 using RackSide.Pages.Calendars;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
+using RackSide.Pages.Settings;
 using RackSide.Pages.SetUps;
 using RackSide.Training.History;
 
@@ -18,6 +19,7 @@ internal sealed class RackVisit : IConversation, IDisposable
     private readonly Desk desk;
     private readonly ClockDoubt? doubt;
     private IConversation inner;
+    private SettingsConversation? settings;
     private LocalDate shownOn;
     private Action? wake;
 
@@ -51,14 +53,21 @@ internal sealed class RackVisit : IConversation, IDisposable
     }
 
     /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => inner.Draw(size, now);
+    public Page Draw(PageSize size, Instant now) => settings?.Draw(size, now) ?? inner.Draw(size, now);
 
     /// <inheritdoc/>
     public Bell Press(KeyPress key, Instant now)
     {
-        var bell = inner.Press(key, now);
+        if (settings is { } open)
+        {
+            open.Press(key, now);
+            settings = open.Ended ? null : open;
+            return Bell.None;
+        }
+
+        var bell = inner.Press(Meant(key, now), now);
         GoOn();
-        return bell;
+        return Heard(bell);
     }
 
     /// <inheritdoc/>
@@ -67,7 +76,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         var bell = inner.Tick(now);
         GoOn();
         TurnTheDay();
-        return bell;
+        return Heard(bell);
     }
 
     /// <summary>Waits until what was accepted is on disk, or cannot be.</summary>
@@ -79,6 +88,13 @@ internal sealed class RackVisit : IConversation, IDisposable
             Unwritten = session.Unwritten;
         }
     }
+
+    // Where letters are typed a key is its letter, whatever it means elsewhere.
+    private KeyPress Meant(KeyPress key, Instant now) => gym.Rules?.Screen.Keys is { Changed.Count: > 0 } layout && !inner.Draw(PageSize.ToRead, now).Tells.TakesLetters
+        ? layout.Meant(key)
+        : key;
+
+    private Bell Heard(Bell bell) => gym.Rules is { Sound: false } ? Bell.None : bell;
 
     // A page left standing over midnight shows the new day, or what was offered yesterday would be dated today. A session
     // goes on: it belongs to the day it began.
@@ -97,10 +113,18 @@ internal sealed class RackVisit : IConversation, IDisposable
 
     private void GoOn()
     {
+        if (inner is SessionVisit { SettingsAsked: true } asked)
+        {
+            asked.SettingsAsked = false;
+            settings = desk.Settings();
+        }
+
         if (!inner.Ended || Ended)
         {
             return;
         }
+
+        settings = inner is MoreConversation { Choice: MoreChoice.Settings } or RestDayConversation { Choice: RestDayChoice.Settings } ? desk.Settings() : settings;
 
         if (After(inner) is { } next)
         {
@@ -142,6 +166,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         RestDayConversation { Choice: RestDayChoice.WeekPage } => desk.Week(Lifter!),
         RestDayConversation { Choice: RestDayChoice.CalendarPage } => desk.Calendar(Lifter!),
         RestDayConversation { Choice: RestDayChoice.AwayPage } => desk.Away(Lifter!),
+        RestDayConversation { Choice: RestDayChoice.Settings } => desk.Today(Lifter!),
         WeekConversation => desk.Today(Lifter!),
         _ => null,
     };

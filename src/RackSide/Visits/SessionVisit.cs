@@ -26,6 +26,9 @@ internal sealed class SessionVisit : IConversation, IDisposable
     /// <summary>The session as it stands.</summary>
     public Session Session { get; private set; }
 
+    /// <summary>Whether the settings are to be shown over the session; whoever shows them takes it back.</summary>
+    public bool SettingsAsked { get; set; }
+
     /// <summary>How many facts are not on disk.</summary>
     public int Unwritten => writer.Unwritten;
 
@@ -39,7 +42,7 @@ internal sealed class SessionVisit : IConversation, IDisposable
     public Page Draw(PageSize size, Instant now) => SessionPages.Draw(Session, WeekNow(), size, now);
 
     /// <inheritdoc/>
-    public Bell Press(KeyPress key, Instant now) => Take(KeyTable.EventOf(key, now) ?? new OddKey(now));
+    public Bell Press(KeyPress key, Instant now) => Take(KeyTable.EventOf(key, now, Session.TakesText) ?? new OddKey(now));
 
     /// <inheritdoc/>
     public Bell Tick(Instant now)
@@ -76,6 +79,9 @@ internal sealed class SessionVisit : IConversation, IDisposable
                 return Bell.None;
             case RingBell ring:
                 return ring.Times > 1 ? Bell.Twice : Bell.Once;
+            case OpenSettings:
+                SettingsAsked = true;
+                return Bell.None;
             case Leave:
                 Ended = true;
                 return Bell.None;

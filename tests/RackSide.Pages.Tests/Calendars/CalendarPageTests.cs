@@ -117,7 +117,8 @@ public class CalendarPageTests
     [InlineData("2", MoreChoice.WholePlan)]
     [InlineData("3", MoreChoice.Calendar)]
     [InlineData("4", MoreChoice.Away)]
-    [InlineData("5", MoreChoice.Back)]
+    [InlineData("5", MoreChoice.Settings)]
+    [InlineData("6", MoreChoice.Back)]
     [InlineData("/", MoreChoice.Back)]
     public void Behind_the_plan_are_less_time_the_calendar_and_days_away(string keys, MoreChoice choice)
     {
