@@ -102,9 +102,9 @@ internal static class LiftPage
 
         var each = OnSleeve(stack);
         canvas.Write(left, row, each, Look.Bold);
-        if (left + each.Length + 10 <= canvas.Size.Columns)
+        if (left + each.Length + Bar(stack).Length + 4 <= canvas.Size.Columns)
         {
-            canvas.WriteRight(canvas.Size.Columns - 1, row, $"bar {stack.Bar.Mass.Number}");
+            canvas.WriteRight(canvas.Size.Columns - 1, row, Bar(stack));
         }
 
         if (stack.Side.Count > 0 && !canvas.Size.Plain && Frame.Bottom(canvas.Size) - row >= SleevePicture.Rows + 5)
@@ -117,9 +117,13 @@ internal static class LiftPage
     }
 
     private static string OnSleeve(BarStack stack) =>
-        stack.Side.Count == 0 ? "the empty bar" : $"each side: {string.Join(" + ", stack.Side.Select(m => m.Number))}";
+        stack.Side.Count == 0 ? "the empty bar" : $"each side: {string.Join(" + ", stack.Side.Select(m => stack.NamesUnits ? m.ToString() : m.Number))}";
 
     private static string Doubted(string doubt, Session s, Lifting p) => $"{doubt}. ENTER again writes {Shown(s, p)}";
+
+    /// <summary>The bar as it is picked up: <c>bar 20</c>, <c>bar 20 + collars 2 x 2.5</c>.</summary>
+    private static string Bar(BarStack stack) => $"bar {(stack.NamesUnits ? stack.Bar.Bare.ToString() : stack.Bar.Bare.Number)}"
+        + (stack.Bar.Collar is { } collar ? $" + collars 2 x {(stack.NamesUnits ? collar.ToString() : collar.Number)}" : "");
 
     private static void DrawLines(Canvas canvas, Session s, Lifting p, SlotItem item, int left, int row)
     {

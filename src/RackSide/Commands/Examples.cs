@@ -23,7 +23,7 @@ internal static class Examples
         AwayCommand => [Away, ("rackside away today --for illness", "until you say that you are back"), ("rackside away --back", "you are back"), ("rackside away --take-back 2026-12-20", "as if never told"), ("rackside away --json", "for another program")],
         HistoryCommand => [Squat, ("rackside history bench press", "by name"), ("rackside history core --json", "for another program")],
         RedateCommand => [("rackside redate", "the last sessions, with their numbers"), ("rackside redate 2026-11-09 2026-11-10", "the session of that day was a day later")],
-        PlatesCommand => [Plates, ("rackside plates 62,5", "the same"), ("rackside plates 135lb", "in pounds, with the plates of this gym")],
+        PlatesCommand => [Plates, ("rackside plates 62,5", "the same"), ("rackside plates 135lb", "in pounds, with the plates of this gym"), ("rackside plates 20 --for bb-curl", "on the bar kept for it")],
         KnownCommand => [("rackside known deadlift 60 8", "begin below 60 kg for 8"), ("rackside known front squat 95lb 5", "in pounds"), ("rackside known deadlift --take-back", "begin with the search after all")],
         SoreCommand => [("rackside sore squat", "squats are lighter next time"), ("rackside sore squat --take-back", "they were not sore after all")],
         CheckCommand => [Check, ("rackside check --data .", "the files in another folder")],

@@ -32,7 +32,7 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new KnownCommand(this, around));
         Subcommands.Add(new SoreCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));
-        Subcommands.Add(new PlanCommand(around));
+        Subcommands.Add(new PlanCommand(this, around));
         SetAction(parsed => ScreenCommand.Run(this, around, parsed));
     }
 
