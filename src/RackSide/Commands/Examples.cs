@@ -22,6 +22,7 @@ internal static class Examples
         CalendarCommand => [Calendar, ("rackside calendar --ics training.ics --at 18:30 --remind 30", "a file for any calendar"), ("rackside calendar --json", "for another program")],
         AwayCommand => [Away, ("rackside away today --for illness", "until you say that you are back"), ("rackside away --back", "you are back"), ("rackside away --take-back 2026-12-20", "as if never told"), ("rackside away --json", "for another program")],
         HistoryCommand => [Squat, ("rackside history bench press", "by name"), ("rackside history core --json", "for another program")],
+        ForecastCommand => [("rackside forecast", "where the main lifts may be in twelve weeks"), ("rackside forecast --json", "every week, for another program")],
         RedateCommand => [("rackside redate", "the last sessions, with their numbers"), ("rackside redate 2026-11-09 2026-11-10", "the session of that day was a day later")],
         PlatesCommand => [Plates, ("rackside plates 62,5", "the same"), ("rackside plates 135lb", "in pounds, with the plates of this gym"), ("rackside plates 20 --for bb-curl", "on the bar kept for it")],
         KnownCommand => [("rackside known deadlift 60 8", "begin below 60 kg for 8"), ("rackside known front squat 95lb 5", "in pounds"), ("rackside known deadlift --take-back", "begin with the search after all")],

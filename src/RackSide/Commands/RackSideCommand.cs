@@ -27,6 +27,7 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new CalendarCommand(this, around));
         Subcommands.Add(new AwayCommand(this, around));
         Subcommands.Add(new HistoryCommand(this, around));
+        Subcommands.Add(new ForecastCommand(this, around));
         Subcommands.Add(new RedateCommand(this, around));
         Subcommands.Add(new PlatesCommand(this, around));
         Subcommands.Add(new KnownCommand(this, around));
