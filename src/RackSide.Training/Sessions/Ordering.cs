@@ -1,3 +1,4 @@
+using NodaTime;
 using RackSide.Training.History;
 
 namespace RackSide.Training.Sessions;
@@ -21,9 +22,14 @@ public static class Ordering
         }
 
         var next = ahead[line - 1];
-        var turn = ((Turn)s).Keep((id, at) => new SlotMoved(id, at, next.Slot));
+        var turn = AsItStood(((Turn)s).Keep((id, at) => new SlotMoved(id, at, next.Slot)), p.Under);
         return turn
             .Enter(p.Under is Resting ? p.Under : Phases.For(turn.Session.Place.Current, s.Now, null))
             .Say($"{s.Setting.Catalogue[next.Exercise].Name} next, for today only");
     }
+
+    /// <summary>The rest stays as it is, or over: after a kill it must not be reckoned anew from what comes now.</summary>
+    private static Turn AsItStood(Turn turn, Phase under) => under is Resting rest
+        ? turn.Keep((id, at) => new RestChanged(id, at, rest.Clock.Ends, rest.Clock.Left(at)))
+        : turn.Session.LastSet is null ? turn : turn.Keep((id, at) => new RestChanged(id, at, at, Duration.Zero));
 }

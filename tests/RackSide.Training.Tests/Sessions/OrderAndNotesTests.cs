@@ -13,7 +13,7 @@ public sealed class OrderAndNotesTests
     {
         var rack = MidSquat().Press("/12");
 
-        rack.Written.Last().Should().BeOfType<SlotMoved>().Which.Slot.Should().Be("row");
+        rack.Written.OfType<SlotMoved>().Should().ContainSingle().Which.Slot.Should().Be("row");
         Slots(rack).Should().Equal("row", "squat", "curl", "extension", "core");
 
         rack.To(i => i is WorkItem { Slot: "row" }).To(i => i is SlotItem { Slot: "squat" });
