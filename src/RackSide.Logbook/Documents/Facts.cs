@@ -35,6 +35,7 @@ internal static class Facts
             "left-out" => new SlotLeftOut(id, at, d.Text("slot")),
             "moved" => new SlotMoved(id, at, d.Text("slot")),
             "note" => new NoteTold(id, at, d.Text("text"), d["set"].IsNull ? null : d.Id("set")),
+            "head-down" => new HeadDownAnswered(id, at, d.Flag("floor")),
             "weighed" => new BodyWeighed(id, at, d.Mass("weight")),
             "redated" => new SessionRedated(id, at, d.Date("date")),
             "closed" => new SessionClosed(id, at),
@@ -57,6 +58,7 @@ internal static class Facts
         SlotLeftOut f => new() { ["is"] = "left-out", ["slot"] = f.Slot },
         SlotMoved f => new() { ["is"] = "moved", ["slot"] = f.Slot },
         NoteTold f => new() { ["is"] = "note", ["text"] = f.Text, ["set"] = f.Set is { } set ? Ids.Of(set) : BsonValue.Null },
+        HeadDownAnswered f => new() { ["is"] = "head-down", ["floor"] = f.Floor },
         BodyWeighed f => new() { ["is"] = "weighed", ["weight"] = Masses.Of(f.Weight) },
         SessionRedated f => new() { ["is"] = "redated", ["date"] = Times.Of(f.Date) },
         SessionClosed => new() { ["is"] = "closed" },
@@ -80,7 +82,19 @@ internal static class Facts
         ["load"] = Masses.Of(f.Load),
     };
 
-    private static BsonDocument SetDone(SetDone f) => new()
+    // The side came later than the rest: it stands only where there is one.
+    private static BsonDocument SetDone(SetDone f)
+    {
+        var document = Sideless(f);
+        if (f.Side is { } side)
+        {
+            document["side"] = Words.Sides.Of(side);
+        }
+
+        return document;
+    }
+
+    private static BsonDocument Sideless(SetDone f) => new()
     {
         ["is"] = "set-done",
         ["slot"] = f.Slot,
@@ -101,5 +115,8 @@ internal static class Facts
         d.Int("number"),
         d.Int("target"),
         d.Int("done"),
-        d.MassOrNull("load"));
+        d.MassOrNull("load"))
+    {
+        Side = d.ContainsKey("side") ? Words.Sides.Read(d, "side") : null,
+    };
 }

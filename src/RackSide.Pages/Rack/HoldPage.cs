@@ -9,13 +9,13 @@ internal static class HoldPage
 {
     public static void Draw(Canvas canvas, Session s, Holding p)
     {
-        var item = (HoldItem)s.Place.Current!;
+        var item = (SlotItem)s.Place.Current!;
         var (size, left) = (canvas.Size, canvas.Size.Compact ? 0 : SlotList.Width + 2);
         canvas.Tells = canvas.Tells with { Typing = p.Typed.Length > 0, State = State(s, p) };
         SessionPages.Header(canvas, s, Words.Name(s, item).ToUpperInvariant());
         if (size.Big)
         {
-            BigPage.Draw(canvas, ($" {State(s, p)} ", Words.Which(item), Alarms.IsSeen(p.Started is null ? p.Rested : null, s.Now, size.Steady)), [Seconds(s, p)], "s", SessionPages.Told(s) ?? $"target {item.Target} s");
+            BigPage.Draw(canvas, ($" {State(s, p)} ", Which(s, item), Alarms.IsSeen(p.Started is null ? p.Rested : null, s.Now, size.Steady)), [Seconds(s, p)], "s", SessionPages.Told(s) ?? $"target {HoldInHand.Target(s)} s");
             Frame.Keys(canvas, Hints(s, p));
             return;
         }
@@ -24,13 +24,13 @@ internal static class HoldPage
         {
             SlotList.Draw(canvas, s, Frame.Top(size));
             canvas.Write(left, 2, Words.Name(s, item).ToUpperInvariant(), Look.Bold);
-            canvas.WriteRight(size.Columns - 1, 2, Words.Which(item), Look.Bold);
+            canvas.WriteRight(size.Columns - 1, 2, Which(s, item), Look.Bold);
         }
         var (stateRow, over) = (size.Compact ? 1 : 3, p.Started is null && Alarms.IsSeen(p.Rested, s.Now, size.Steady));
         var look = Alarms.Bar(canvas, stateRow, over, Look.Bold);
         if (size.Compact)
         {
-            canvas.Write(0, 1, Words.Which(item), look);
+            canvas.Write(0, 1, Which(s, item), look);
         }
 
         canvas.WriteRight(size.Columns - 1, stateRow, $" {State(s, p)} ", Look.Bold | Look.Reverse);
@@ -39,10 +39,15 @@ internal static class HoldPage
         Frame.Keys(canvas, Hints(s, p));
     }
 
+    private static string Which(Session s, SlotItem item) => item is AccumulateItem time
+        ? $"{s.Place.Held(time.Slot)} of {time.Total} s done"
+        : Words.Which(item);
+
     private static string State(Session s, Holding p) => HoldInHand.Elapsed(s, p) switch
     {
         null => "READY",
         { } past when past < Duration.Zero => "GET SET",
+        { } past when HoldInHand.IsHeadDown(s) && past.TotalSeconds >= HoldInHand.Target(s) - HoldInHand.InHand => "COME DOWN",
         { } past when past.TotalSeconds >= HoldInHand.Target(s) => "TARGET MET",
         _ => "HOLD",
     };
@@ -74,11 +79,11 @@ internal static class HoldPage
         return row + (BigDigits.Dots * scale.Rows) + 1;
     }
 
-    private static void DrawLines(Canvas canvas, Session s, Holding p, HoldItem item, int left, int row)
+    private static void DrawLines(Canvas canvas, Session s, Holding p, SlotItem item, int left, int row)
     {
         var (size, bottom) = (canvas.Size, Frame.Bottom(canvas.Size));
         var width = size.Columns - left - 2;
-        var held = Math.Clamp((HoldInHand.Elapsed(s, p) ?? Duration.Zero).TotalSeconds / item.Target, 0, 1);
+        var held = Math.Clamp((HoldInHand.Elapsed(s, p) ?? Duration.Zero).TotalSeconds / HoldInHand.Target(s), 0, 1);
         canvas.Fill(left, row, (int)(width * held), '█', Look.Now);
         canvas.Fill(left + (int)(width * held), row, width - (int)(width * held), '░', Look.Next);
         var exercise = s.Setting.Catalogue[item.Asked.Exercise];
@@ -87,7 +92,7 @@ internal static class HoldPage
         string[] lines =
         [
             SessionPages.Told(s) ?? "",
-            $"target {item.Target} s{(exercise.OneSided ? " each side" : "")}{(work.Count > 0 ? $"   so far {Words.Row(work)}" : "")}",
+            $"{Target(s, item)}{(work.Count > 0 ? $"   so far {Words.Row(work)}" : "")}",
             last is null ? item.Asked.Why.Line : $"last time {Words.Row(last.Sets)}",
             PlanLines.Advice(item.Asked) ?? "",
             exercise.Cues.WayDown,
@@ -98,6 +103,10 @@ internal static class HoldPage
             canvas.Write(left, row + 1 + i, Frame.Fit(line, size.Columns - left));
         }
     }
+
+    private static string Target(Session s, SlotItem item) => item is AccumulateItem
+        ? $"{HoldInHand.Target(s)} s left, in as many goes as it takes"
+        : $"target {HoldInHand.Target(s)} s{(item.Asked.EachSide ? " each side" : "")}";
 
     private static IReadOnlyList<KeyHint> Hints(Session s, Holding p) =>
     [

@@ -32,6 +32,7 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new PlatesCommand(this, around));
         Subcommands.Add(new KnownCommand(this, around));
         Subcommands.Add(new SoreCommand(this, around));
+        Subcommands.Add(new LiftersCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));
         Subcommands.Add(new PlanCommand(this, around));
         SetAction(parsed => ScreenCommand.Run(this, around, parsed));
@@ -66,6 +67,9 @@ internal sealed class RackSideCommand : RootCommand
 
     /// <summary>Only what is read from the bar.</summary>
     public Option<bool> Big { get; } = new("--big") { Description = "Only the load and reps or the clock, as large as can be, and the keys." };
+
+    /// <summary>A rack that several share.</summary>
+    public Option<bool> Kiosk { get; } = new("--kiosk") { Description = "Ask who trains, come back to that when nobody presses a key, and never leave; for a screen that stays on." };
 
     /// <summary>Line by line.</summary>
     public Option<bool> Plain { get; } = new("--plain") { Description = "Line by line instead of a full screen: for screen readers and pipes." };
@@ -107,6 +111,7 @@ internal sealed class RackSideCommand : RootCommand
         Options.Add(LookOf);
         Options.Add(Ascii);
         Options.Add(Big);
+        Options.Add(Kiosk);
         Options.Add(Plain);
         Options.Add(Verbose);
         Options.Remove(Options.OfType<HelpOption>().Single());

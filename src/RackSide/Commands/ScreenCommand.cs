@@ -28,6 +28,11 @@ internal static class ScreenCommand
         }
 
         var asked = Asked(command, around, parsed);
+        if (parsed.GetValue(command.Kiosk))
+        {
+            return KioskScreen.Run(command, around, parsed, options, plain);
+        }
+
         using var gym = command.Open(parsed);
         using var visit = new RackVisit(gym, parsed.GetValue(command.Who));
         var alarm = new AlarmCommand(options.Sound ? gym.Rules?.AlarmCommand ?? [] : []);
@@ -45,7 +50,7 @@ internal static class ScreenCommand
     }
 
     /// <summary>How the screen looks by the gym's settings, where the command line and the locale say nothing else.</summary>
-    private static Func<ScreenSettings, Appearance> Asked(RackSideCommand command, Surroundings around, ParseResult parsed)
+    internal static Func<ScreenSettings, Appearance> Asked(RackSideCommand command, Surroundings around, ParseResult parsed)
     {
         var tint = parsed.GetValue(command.LookOf) is { } word ? ScreenReader.Tints.Parse(word) ?? throw NoLook(word) : (Tint?)null;
         var (ascii, big, poor) = (parsed.GetValue(command.Ascii), parsed.GetValue(command.Big), Locale.IsSevenBit(around.Environment));
