@@ -19,7 +19,7 @@ public sealed partial class TenTasksTests
     [Theory]
     [InlineData(50, 15, "linux", "LANG=C NO_COLOR=1")]
     [InlineData(80, 24, "tmux-256color", "LANG=de_DE.UTF-8 LC_ALL=de_DE.UTF-8")]
-    [InlineData(120, 40, "xterm-256color", "LANG=en_US.UTF-8 NO_COLOR=1")]
+    [InlineData(120, 40, "xterm-256color", "LANG=en_GB.UTF-8 NO_COLOR=1")]
     public async Task Each_task_takes_no_more_keys_than_it_may(int columns, int rows, string terminal, string variables)
     {
         using var gym = new GymFolder();
@@ -37,7 +37,7 @@ public sealed partial class TenTasksTests
         await lifter.Lift();
         await Does(lifter, "only 3 of 5 reps", 3, ["KP3", "KPEnter"], "written: 20 kg x 3");
         await Does(lifter, "longer rest, hold the clock, go on, lift early", 5, ["KP+", "KP+", "KP0", "KP0", "KPEnter"], " LIFT ", "working set 2 of 5");
-        await Does(lifter, "one step heavier, plates told before it is written", 3, ["KP*", "KP+"], "22.5", "1.25");
+        await Does(lifter, "one step heavier, plates told before it is written", 3, ["KP*", "KP+"], "each side: 1.25");
         await lifter.Lift();
         await Does(lifter, "and then as shown", 1, ["KPEnter"], "written: 22.5 kg x 5");
         await Does(lifter, "the rack is taken: other exercise", 4, ["KP/", "KP2", "KP1"], "for today only");
@@ -45,6 +45,7 @@ public sealed partial class TenTasksTests
         await lifter.Lift();
         await Does(lifter, "11 reps", 3, ["KP1", "KP1", "KPEnter"], " x 11");
         await Forward(lifter);
+        await lifter.Lift();
 
         await NoNumberIsReadWrong(lifter);
         await AnUnknownKeyChangesNothing(lifter);
@@ -84,8 +85,8 @@ public sealed partial class TenTasksTests
             lifter.Press(key);
         }
 
-        var screen = await lifter.Screen.WaitFor(s => s.Contains("ENTER again writes") || shown.All(s.Contains), task, TimeSpan.FromSeconds(30));
-        if (screen.Contains("ENTER again writes"))
+        var screen = await lifter.Screen.WaitFor(s => s.Contains("ENTER again") || shown.All(s.Contains), task, TimeSpan.FromSeconds(30));
+        if (screen.Contains("ENTER again"))
         {
             lifter.Press("KPEnter");
             await lifter.Screen.WaitFor(s => shown.All(s.Contains), task, TimeSpan.FromSeconds(30));
@@ -108,7 +109,7 @@ public sealed partial class TenTasksTests
         lifter.Press("KP*", "6", "2", ",", "5");
         await lifter.Screen.WaitFor(s => s.Contains("back to reps"), "the weight being typed");
         lifter.Press("KPEnter");
-        (await lifter.Sees("ENTER again writes")).Should().Contain("62.5 kg");
+        (await lifter.Sees("ENTER again")).Should().Contain("62.5 kg");
         lifter.Press("KP/");
         await lifter.Screen.WaitFor(s => !s.Contains("62.5"), "the weight as asked for again");
     }
