@@ -1,10 +1,10 @@
 using System.Diagnostics;
 using System.Globalization;
+using RackSide.Tollbooth;
 using RackSide.Training.Kit;
 using RackSide.Training.Loading;
 using RackSide.Training.Measures;
 using RackSide.Training.Plans;
-using RackSide.Tollbooth;
 
 namespace RackSide.Benchmarks;
 

@@ -43,7 +43,7 @@ internal static class LiftPage
             : BarInHand.For(s, SetInHand.Load(s, p)) is { } stack ? OnSleeve(stack)
             : LiftLines.Rested(s);
         BigPage.Draw(canvas, (State, Which(s, item), Alarms.IsSeen(p.Rested, s.Now, canvas.Size.Steady)), load is null ? [$"{reps}"] : [load, $"x {reps}"], load is null ? "reps" : SetInHand.Load(s, p)!.Value.Symbol, line);
-        Frame.Keys(canvas, Hints(s, p));
+        Frame.Keys(canvas, Hints(s, p, Hint.Undo(s)));
     }
 
     private static string Which(Session s, SlotItem item) =>

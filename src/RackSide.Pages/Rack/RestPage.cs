@@ -15,7 +15,7 @@ internal static class RestPage
         if (size.Big)
         {
             BigPage.Draw(canvas, (State(s, p), Written(s), p.Clock.GetReady(s.Now)), [Words.Clock(p.Clock.Left(s.Now))], "", SessionPages.Told(s) ?? Then(s));
-            Frame.Keys(canvas, Hints(s, p));
+            Frame.Keys(canvas, Hints(s, p, Hint.Undo(s), FormHint(s)));
             return;
         }
 
@@ -25,7 +25,7 @@ internal static class RestPage
         var row = DrawClock(canvas, s, p, top + (size.Rows < 18 ? 1 : 2));
         row = DrawBar(canvas, s, p, row);
         DrawNext(canvas, s, row);
-        Frame.Keys(canvas, Hints(s, p, Hint.Undo(s), new("1", s.LastSet is { FormSlipped: true } ? "form held" : "form slipped")));
+        Frame.Keys(canvas, Hints(s, p, Hint.Undo(s), FormHint(s)));
     }
 
     private static string State(Session s, Resting p) => p.Clock.IsHeld ? " HELD "
@@ -112,6 +112,8 @@ internal static class RestPage
     /// <summary>The load the next set will really have, also where the lifter changed it in this slot.</summary>
     private static string Asks(Session s, AgendaItem next) =>
         next is SetItem set and not HoldItem && SetInHand.AskedLoad(s) is { Amount: > 0 } load ? $"{load} x {set.Target}" : Words.Asks(next);
+
+    private static KeyHint FormHint(Session s) => new("1", s.LastSet is { FormSlipped: true } ? "form held" : "form slipped");
 
     internal static IReadOnlyList<KeyHint> Hints(Session s, Resting p, KeyHint undo, KeyHint last) =>
     [

@@ -21,7 +21,7 @@ public static class BarList
             DigitTyped { Digit: 2 } => BarSteps.TellForm(closed),
             DigitTyped { Digit: 3 or 4 } d => BarSteps.LeavesTheBar(closed, d.Digit - 3),
             DigitTyped { Digit: 0 } or BackAsked or MenuAsked => BarSteps.Plain(closed),
-            UndoAsked or PointTyped or StopSignsAsked or HelpAsked or LeaveAsked => BarSteps.Step(closed, e),
+            UndoAsked or PointTyped or LeafAsked or LeaveAsked => BarSteps.Step(closed, e),
             _ => BarSteps.Plain(b),
         };
     }

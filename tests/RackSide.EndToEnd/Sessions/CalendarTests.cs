@@ -125,7 +125,7 @@ public sealed class CalendarTests
     }
 
     [Fact]
-    public async Task On_a_rest_day_the_calendar_and_the_days_away_are_a_digit_away()
+    public async Task On_a_rest_day_the_calendar_the_days_away_and_the_kit_are_a_digit_away()
     {
         using var gym = new GymFolder();
         using (var first = ScriptedLifter.WalkUp(gym, Tuesday, Slow))
@@ -141,6 +141,10 @@ public sealed class CalendarTests
             first.Press("KP/");
             await first.Sees("REST DAY");
             first.Press("KP7");
+            await first.Sees("THIS GYM'S KIT");
+            first.Press("KP/");
+            await first.Sees("REST DAY");
+            first.Press("KP9");
             (await first.Screen.WaitForEnd()).Should().Be(0);
         }
     }

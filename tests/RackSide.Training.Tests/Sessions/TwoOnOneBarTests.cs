@@ -226,7 +226,7 @@ public sealed class TwoOnOneBarTests
     {
         foreach (var pair in new[] { Pair.Strength(), Working(), Working().Lift(), Working().Press("/"), Working().Press("/*"), Working().Press("*6") })
         {
-            foreach (var e in new SessionEvent[] { new Accepted(pair.Now), new DigitTyped(pair.Now, 7), new PointTyped(pair.Now), new MoreAsked(pair.Now), new FewerAsked(pair.Now), new OtherAsked(pair.Now), new MenuAsked(pair.Now), new BackAsked(pair.Now), new UndoAsked(pair.Now), new HelpAsked(pair.Now), new StopSignsAsked(pair.Now), new LeaveAsked(pair.Now), new Ticked(pair.Now), new OddKey(pair.Now) })
+            foreach (var e in new SessionEvent[] { new Accepted(pair.Now), new DigitTyped(pair.Now, 7), new PointTyped(pair.Now), new MoreAsked(pair.Now), new FewerAsked(pair.Now), new OtherAsked(pair.Now), new MenuAsked(pair.Now), new BackAsked(pair.Now), new UndoAsked(pair.Now), new LeafAsked(pair.Now, Leaf.Help), new LeafAsked(pair.Now, Leaf.StopSigns), new LeaveAsked(pair.Now), new Ticked(pair.Now), new OddKey(pair.Now) })
             {
                 var step = () => BarSteps.Step(pair.Both, e);
                 step.Should().NotThrow();
