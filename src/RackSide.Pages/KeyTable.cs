@@ -35,9 +35,15 @@ public static class KeyTable
         new(Verb.Point, ".", "comma, Del", "undo; decimal mark in a weight", "undo", "decimal mark in a weight",
             [KeyPress.Of('.'), KeyPress.Of(','), new(KeyCode.Delete)]),
         new(Verb.Undo, "", "u, z, Backspace", "undo; clears typing", "undo", "clears typing",
-            [KeyPress.Of('u'), KeyPress.Of('z'), new(KeyCode.Backspace)]),
+            [new(KeyCode.Backspace), KeyPress.Of('u'), KeyPress.Of('z')]),
         new(Verb.Back, "", "Esc", "clears typing; never leaves", "", "back",
             [KeyPress.Escape]),
+        new(Verb.Today, "/ 1", "Home", "today's plan, and its order", "today's plan, and its order", "",
+            [new(KeyCode.Home)]),
+        new(Verb.LookBack, "/ * 3", "PgUp", "look back", "look back", "",
+            [new(KeyCode.PageUp)]),
+        new(Verb.LookAhead, "/ * 4", "PgDn", "look ahead", "look ahead", "",
+            [new(KeyCode.PageDown)]),
         new(Verb.Help, "/ 9", "?, h", "the keys", "the keys", "the keys",
             [KeyPress.Of('?'), KeyPress.Of('h')]),
         new(Verb.StopSigns, "/ 3", "!, x", "when to stop, and what to do then", "when to stop, and what to do then", "when to stop, and what to do then",
@@ -56,7 +62,13 @@ public static class KeyTable
     public static Verb? VerbOf(KeyPress press) => ByPress.TryGetValue(Folded(press), out var verb) ? verb : null;
 
     /// <summary>The event a press sends to a session; null where it means nothing.</summary>
-    public static SessionEvent? EventOf(KeyPress press, Instant now) => VerbOf(press) switch
+    /// <param name="press">The press.</param>
+    /// <param name="now">When.</param>
+    /// <param name="letters">Whether letters are typed and mean no verbs.</param>
+    public static SessionEvent? EventOf(KeyPress press, Instant now, bool letters = false) =>
+        letters && press.Code == KeyCode.Character ? new TextTyped(now, press.Character) : EventOfVerb(press, now);
+
+    private static SessionEvent? EventOfVerb(KeyPress press, Instant now) => VerbOf(press) switch
     {
         Verb.Accept => new Accepted(now),
         Verb.Digit => new DigitTyped(now, char.IsAsciiDigit(press.Character) ? press.Character - '0' : 0),
@@ -67,8 +79,11 @@ public static class KeyTable
         Verb.Point => new PointTyped(now),
         Verb.Undo => new UndoAsked(now),
         Verb.Back => new BackAsked(now),
-        Verb.Help => new HelpAsked(now),
-        Verb.StopSigns => new StopSignsAsked(now),
+        Verb.Today => new LeafAsked(now, Leaf.TodaysPlan),
+        Verb.LookBack => new LeafAsked(now, Leaf.LookBack),
+        Verb.LookAhead => new LeafAsked(now, Leaf.LookAhead),
+        Verb.Help => new LeafAsked(now, Leaf.Help),
+        Verb.StopSigns => new LeafAsked(now, Leaf.StopSigns),
         Verb.Leave => new LeaveAsked(now),
         _ => null,
     };

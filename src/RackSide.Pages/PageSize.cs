@@ -13,6 +13,12 @@ public readonly record struct PageSize(int Columns, int Rows)
     /// <summary>Whether the page is read line by line.</summary>
     public bool Plain { get; init; }
 
+    /// <summary>Whether only the large digits and the keys are wanted.</summary>
+    public bool Big { get; init; }
+
+    /// <summary>Whether nothing may flash.</summary>
+    public bool Steady { get; init; }
+
     /// <summary>Whether large digits may be drawn, on a page of at least so many rows.</summary>
     internal bool HasDigits(int least) => !Plain && Rows >= least;
 

@@ -30,6 +30,15 @@ public enum Verb
     /// <summary>Back to the session.</summary>
     Back,
 
+    /// <summary>Today's plan with what is done of it, and the order of what is not.</summary>
+    Today,
+
+    /// <summary>What was done of the exercise in hand, on earlier days and today.</summary>
+    LookBack,
+
+    /// <summary>What is still to come.</summary>
+    LookAhead,
+
     /// <summary>The keys.</summary>
     Help,
 

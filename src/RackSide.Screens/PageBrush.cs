@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using RackSide.Pages;
+using RackSide.Pages.Settings;
 using Terminal.Gui.Drivers;
 
 namespace RackSide.Screens;
@@ -14,14 +15,15 @@ namespace RackSide.Screens;
 /// expects, and marked as sent. The comparison is with those contents and not with the last page: the driver clears them
 /// when the window changes size, and after Ctrl+Z, and then everything must be sent again.
 /// </remarks>
-internal sealed class PageBrush(bool colour)
+internal sealed class PageBrush(Func<Appearance> appearance)
 {
     private const char Unprintable = '?';
     private readonly Dictionary<char, string> graphemes = [];
-    private readonly Inks inks = new(colour);
     private readonly StringBuilder stroke = new();
     private (int Column, int Row) cursor = (-1, -1);
     private Look? look;
+    private Appearance shown = new();
+    private Inks inks = new(Tint.Hues);
     private (int Column, int Row) pen;
 
     /// <summary>Makes the buffer show the page.</summary>
@@ -29,6 +31,7 @@ internal sealed class PageBrush(bool colour)
     public string Paint(Page page, IOutputBuffer buffer)
     {
         stroke.Clear();
+        Choose(appearance());
         (look, pen) = (null, (-1, -1));
         for (var row = 0; row < Math.Min(page.Size.Rows, buffer.Rows); row++)
         {
@@ -38,17 +41,28 @@ internal sealed class PageBrush(bool colour)
         return Finish((page.CursorColumn, page.CursorRow));
     }
 
+    // A cell that looks otherwise now differs from what the driver holds, so a changed wish repaints what it concerns.
+    private void Choose(Appearance wished)
+    {
+        if (wished != shown)
+        {
+            inks = wished.Tint == shown.Tint ? inks : new Inks(wished.Tint);
+            shown = wished;
+        }
+    }
+
     private void PaintRow(Page page, IOutputBuffer buffer, int row)
     {
         for (var column = 0; column < Math.Min(page.Size.Columns, buffer.Cols); column++)
         {
-            ref var shown = ref buffer.Contents![row, column];
+            ref var held = ref buffer.Contents![row, column];
             var wanted = page[column, row];
-            var (grapheme, attribute) = (Grapheme(wanted.Glyph), inks.Attribute(wanted.Look));
-            if (shown.IsDirty || shown.Grapheme != grapheme || shown.Attribute != attribute)
+            var ink = wanted.Shown();
+            var (grapheme, attribute) = (Grapheme(shown.SevenBit ? SevenBit.Of(wanted.Glyph) : wanted.Glyph), inks.Attribute(ink));
+            if (held.IsDirty || held.Grapheme != grapheme || held.Attribute != attribute)
             {
-                (shown.Grapheme, shown.Attribute, shown.IsDirty) = (grapheme, attribute, false);
-                Send(column, row, grapheme, wanted.Look);
+                (held.Grapheme, held.Attribute, held.IsDirty) = (grapheme, attribute, false);
+                Send(column, row, grapheme, ink);
             }
         }
 

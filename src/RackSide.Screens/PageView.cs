@@ -1,4 +1,5 @@
 using RackSide.Pages;
+using RackSide.Pages.Settings;
 using Terminal.Gui.ViewBase;
 using Terminal.Gui.Views;
 
@@ -8,13 +9,15 @@ namespace RackSide.Screens;
 internal sealed class PageView : Runnable
 {
     private readonly Func<PageSize, Page> draw;
+    private readonly Func<Appearance> appearance;
     private readonly PageBrush brush;
 
     /// <summary>A view of whatever draws a page of a given size.</summary>
-    public PageView(Func<PageSize, Page> draw, bool colour)
+    public PageView(Func<PageSize, Page> draw, Func<Appearance> appearance)
     {
         this.draw = draw;
-        brush = new PageBrush(colour);
+        this.appearance = appearance;
+        brush = new PageBrush(appearance);
         CanFocus = true;
         Title = "RackSide";
     }
@@ -28,7 +31,7 @@ internal sealed class PageView : Runnable
             return false;
         }
 
-        var sent = brush.Paint(draw(new PageSize(driver.Cols, driver.Rows)), driver.GetOutputBuffer());
+        var sent = brush.Paint(draw(appearance().Of(driver.Cols, driver.Rows)), driver.GetOutputBuffer());
         if (sent.Length > 0)
         {
             driver.WriteRaw(sent);

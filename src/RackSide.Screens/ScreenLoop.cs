@@ -33,7 +33,7 @@ internal sealed class ScreenLoop
         (this.app, this.conversation, this.clock, this.gate) = (app, conversation, clock, gate);
         locked = options.Locked;
         bell = new BellRinger(app, options.Sound, options.Alarm);
-        View = new PageView(DrawGated, options.Colour);
+        View = new PageView(DrawGated, options.Shown);
         pulse = stir is null ? null : new Pulse(stir, TimeProvider.System);
         Nudges = new Nudges(stir is null ? null : stir.Up);
     }

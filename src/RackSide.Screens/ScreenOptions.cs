@@ -1,4 +1,5 @@
 using RackSide.Pages;
+using RackSide.Pages.Settings;
 
 namespace RackSide.Screens;
 
@@ -10,6 +11,9 @@ public sealed record ScreenOptions
 
     /// <summary>Whether the two hues may be used; bold and reverse are used either way.</summary>
     public bool Colour { get; init; } = true;
+
+    /// <summary>How the lifter wants it to look, asked for at each page, because settings change while it is shown.</summary>
+    public Func<Appearance> Appearance { get; init; } = () => new Appearance();
 
     /// <summary>Whether the terminal's bell may ring.</summary>
     public bool Sound { get; init; } = true;
@@ -49,6 +53,9 @@ public sealed record ScreenOptions
         Colour = !noColour && string.IsNullOrEmpty(environment("NO_COLOR")),
         Sound = !silent,
     };
+
+    /// <summary>The look as it is shown: without colour none is wished for, and high contrast is colour too.</summary>
+    internal Appearance Shown() => Colour ? Appearance() : Appearance() with { Tint = Tint.Grey };
 
     /// <summary>Whether this is the text console of Linux, which has no second screen to leave and other codes for some keys.</summary>
     internal bool LinuxConsole => Terminal == "linux";

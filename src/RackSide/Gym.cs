@@ -1,3 +1,4 @@
+using RackSide.Pages.Settings;
 using System.Globalization;
 using System.Text;
 using NodaTime;
@@ -158,6 +159,28 @@ internal sealed class Gym : IDisposable
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             return $"Not written: {e.Message}";
+        }
+    }
+
+    /// <summary>Keeps changed settings in the house-rules file, every other line of which stays as it is.</summary>
+    /// <returns>A sentence where they could not be kept; else null.</returns>
+    public string? Keep(RackSettings settings)
+    {
+        try
+        {
+            var text = ScreenText.Into(File.ReadAllText(Folders.GymFile), settings.Screen, settings.Sound);
+            if (GymFile.Read(text, Folders.GymFile) is not { Value: { } rules })
+            {
+                return $"{Folders.GymFile} cannot be changed from here; change it in an editor.";
+            }
+
+            WholeFile.Replace(Folders.GymFile, text);
+            Rules = rules;
+            return null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return $"Not kept: {e.Message}";
         }
     }
 

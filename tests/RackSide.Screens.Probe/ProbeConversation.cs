@@ -28,6 +28,8 @@ internal sealed class ProbeConversation(Instant began) : IConversation
         canvas.Write(0, row + 1, "last " + string.Join(' ', keys.TakeLast(6)), Look.Now);
         canvas.Write(0, row + 2, $"woken {woken}", Look.Next);
         canvas.Write(0, row + 3, Left(now), Look.Bold | Look.Reverse | Look.Now);
+        canvas.Fill(0, row + 4, 4, '█', Look.Now);
+        canvas.Fill(4, row + 4, 4, '░', Look.Next);
         canvas.Cursor(5, row + 1);
         Frame.Keys(canvas, new KeyHint("q", "end"), new KeyHint("x", "throw"), new KeyHint("c", "count down"));
         return canvas.Done();

@@ -94,6 +94,15 @@ internal sealed class Headless : IDisposable
         }
     }
 
+    /// <summary>Lets time pass at once, as for somebody who looks away: one turn sees all of it.</summary>
+    public void Jump(TimeSpan span)
+    {
+        time.Advance(span);
+        clock.Advance(NodaTime.Duration.FromTimeSpan(span));
+        App.TimedEvents!.RunTimers();
+        Turn();
+    }
+
     public void Resize(int columns, int rows)
     {
         App.Driver!.SetScreenSize(columns, rows);

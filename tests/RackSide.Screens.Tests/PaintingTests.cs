@@ -1,5 +1,6 @@
 using NodaTime;
 using RackSide.Pages;
+using RackSide.Pages.Settings;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
 
@@ -54,7 +55,7 @@ public sealed class PaintingTests
     [Fact]
     public void A_cell_that_differs_in_its_look_alone_is_sent()
     {
-        var brush = new PageBrush(colour: true);
+        var brush = new PageBrush(() => new Appearance());
         var buffer = new Terminal.Gui.Drivers.OutputBufferImpl();
         buffer.SetSize(3, 1);
         brush.Paint(Row("abc", Look.Plain), buffer);
@@ -66,7 +67,7 @@ public sealed class PaintingTests
     [Fact]
     public void A_cursor_that_moves_alone_sends_its_move_alone()
     {
-        var brush = new PageBrush(colour: true);
+        var brush = new PageBrush(() => new Appearance());
         var buffer = new Terminal.Gui.Drivers.OutputBufferImpl();
         buffer.SetSize(3, 1);
         brush.Paint(Row("abc", Look.Plain), buffer);
@@ -92,7 +93,7 @@ public sealed class PaintingTests
         var buffer = new Terminal.Gui.Drivers.OutputBufferImpl();
         buffer.SetSize(3, 1);
 
-        new PageBrush(colour: true).Paint(Row("a\u001bb", Look.Plain), buffer).Should().Contain("a?b");
+        new PageBrush(() => new Appearance()).Paint(Row("a\u001bb", Look.Plain), buffer).Should().Contain("a?b");
     }
 
     [Fact]
@@ -110,20 +111,21 @@ public sealed class PaintingTests
     // SGR parameters: ECMA-48 8.3.117 (0 reset, 1 bold, 7 negative image); 93 and 96 are the bright hues that xterm's
     // control sequences document (ctlseqs, "aixterm" 16 colours). From memory.
     [Theory]
-    [InlineData(Look.Plain, "\e[0m", "\e[0m")]
-    [InlineData(Look.Bold, "\e[0;1m", "\e[0;1m")]
-    [InlineData(Look.Reverse, "\e[0;7m", "\e[0;7m")]
-    [InlineData(Look.Now, "\e[0;93m", "\e[0m")]
-    [InlineData(Look.Next, "\e[0;96m", "\e[0m")]
-    [InlineData(Look.DiscRed, "\e[0;91m", "\e[0m")]
-    [InlineData(Look.DiscBlue, "\e[0;94m", "\e[0m")]
-    [InlineData(Look.DiscYellow, "\e[0;93m", "\e[0m")]
-    [InlineData(Look.DiscGreen, "\e[0;92m", "\e[0m")]
-    [InlineData(Look.Now | Look.Bold | Look.Reverse, "\e[0;1;7;93m", "\e[0;1;7m")]
-    public void A_look_is_drawn_with_these_codes_and_without_colour_with_those(Look look, string inColour, string without)
+    [InlineData(Look.Plain, "\e[0m", "\e[0m", "\e[0;97;40m")]
+    [InlineData(Look.Bold, "\e[0;1m", "\e[0;1m", "\e[0;1;97;40m")]
+    [InlineData(Look.Reverse, "\e[0;7m", "\e[0;7m", "\e[0;7;97;40m")]
+    [InlineData(Look.Now, "\e[0;93m", "\e[0m", "\e[0;97;40m")]
+    [InlineData(Look.Next, "\e[0;96m", "\e[0m", "\e[0;97;40m")]
+    [InlineData(Look.DiscRed, "\e[0;91m", "\e[0m", "\e[0;97;40m")]
+    [InlineData(Look.DiscBlue, "\e[0;94m", "\e[0m", "\e[0;97;40m")]
+    [InlineData(Look.DiscYellow, "\e[0;93m", "\e[0m", "\e[0;97;40m")]
+    [InlineData(Look.DiscGreen, "\e[0;92m", "\e[0m", "\e[0;97;40m")]
+    [InlineData(Look.Now | Look.Bold | Look.Reverse, "\e[0;1;7;93m", "\e[0;1;7m", "\e[0;1;7;97;40m")]
+    public void A_look_is_drawn_with_these_codes(Look look, string inHues, string inGrey, string inContrast)
     {
-        new Inks(colour: true).Code(look).Should().Be(inColour);
-        new Inks(colour: false).Code(look).Should().Be(without);
+        new Inks(Tint.Hues).Code(look).Should().Be(inHues);
+        new Inks(Tint.Grey).Code(look).Should().Be(inGrey);
+        new Inks(Tint.Contrast).Code(look).Should().Be(inContrast);
     }
 
     private static Page Row(string text, Look look, int cursor = 0)

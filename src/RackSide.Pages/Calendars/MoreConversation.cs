@@ -34,6 +34,9 @@ public enum MoreChoice
 
     /// <summary>The bar shared with another lifter.</summary>
     Share,
+
+    /// <summary>The settings of the screen, the sound and the keys.</summary>
+    Settings,
 }
 
 /// <summary>A short list behind today's plan.</summary>
@@ -57,6 +60,7 @@ public sealed class MoreConversation(
         ("days away", MoreChoice.Away),
         .. hidden ? [] : new[] { ("check-in: body weight, sleep, food", MoreChoice.CheckIn), ("body: weight, food, sleep", MoreChoice.Body) },
         ("this gym's kit", MoreChoice.Kit),
+        ("settings: screen, sound, keys", MoreChoice.Settings),
         ("back to the plan", MoreChoice.Back),
     ];
 

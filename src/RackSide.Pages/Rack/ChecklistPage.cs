@@ -14,7 +14,7 @@ internal static class ChecklistPage
         var (size, margin, row) = (canvas.Size, canvas.Size.Compact ? 0 : 2, Frame.Top(canvas.Size));
         if (!size.Compact)
         {
-            canvas.Write(margin, row, checks ? "BEFORE THE FIRST SET: look, then press" : "CHECKLIST", Look.Bold | Look.Now);
+            canvas.Write(margin, row, checks ? "BEFORE THE FIRST SET: look, then press" : "CHECKLIST", Look.Bold);
             row += 2;
         }
 

@@ -20,6 +20,9 @@ internal static class ChoicePage
                 Unit = s.Setting.Lifter.Unit.Symbol(),
                 Below = p.Doubt is { } doubt ? $"{doubt}. ENTER again keeps it." : "",
             },
+            Choice.More => new TextPage("MORE", [.. Numbered(["note on the last set", "note on the session", "look back at this exercise", "look ahead", "settings: screen, sound, keys"])]),
+            Choice.Note => new TextPage(p.OnSet ? "NOTE ON THE LAST SET" : "NOTE ON THE SESSION", [.. Numbered([.. Noting.Ready, "in your own words"])]),
+            Choice.NoteText => new EntryPage(p.OnSet ? "NOTE ON THE LAST SET" : "NOTE ON THE SESSION", "In your own words:", p.Typed, Noting.Room) { TakesLetters = true },
             Choice.Leaving => new TextPage("LEAVE", Leaving(s)),
             _ => throw new UnreachableException(),
         };
@@ -38,8 +41,8 @@ internal static class ChoicePage
     private static TextPage Menu(Session s, PageSize size)
     {
         string[] lines = size.Compact
-            ? ["1 today's plan | 2 other exercise | 3 stop signs", "4 cue card | 5 cut short, tick | 6 body weight", "7 sore motion | 8 leave | 9 help: the keys"]
-            : ["1  today's plan", "2  other exercise, for today", "3  stop signs in full", "4  cue card", "5  cut short, leave out, tick", "6  body weight", "7  this motion is sore", "8  leave", "9  help: the keys"];
+            ? ["1 plan, order | 2 other exercise | 3 stop signs", "4 cue card | 5 cut short, tick | 6 body weight", "7 sore motion | 8 leave | 9 help: the keys"]
+            : ["1  today's plan, and its order", "2  other exercise, for today", "3  stop signs in full", "4  cue card", "5  cut short, leave out, tick", "6  body weight", "7  this motion is sore", "8  leave", "9  help: the keys"];
         var shown = s.Setting.Lifter.Body.Hidden ? lines.Select(l => l.Replace(" | 6 body weight", "", StringComparison.Ordinal)).Where(l => l != "6  body weight") : lines;
         return new TextPage("MENU", [.. shown, .. Shared(s), $"STOP at once for {StopSigns.Brief}.", StopSigns.WhatToDo[0]]);
     }
@@ -66,6 +69,8 @@ internal static class ChoicePage
     private static IReadOnlyList<KeyHint> Hints(Session s, Choice what) => what switch
     {
         Choice.BodyWeight => [new("ENTER", "write it"), new("0-9 .", "type it"), new("/", "back, nothing kept")],
+        Choice.NoteText => [new("ENTER", "keep it"), new("letters", "type it"), new("ESC", "back, nothing kept")],
+        Choice.Menu => [new("1-9", "choose"), new("0", "back"), new(KeyTable.Pad(Verb.Other), "more: notes, settings", "more"), Hint.Undo(s)],
         Choice.Leaving => [new("ENTER", "leave"), new("0", "back to the session")],
         _ => [new("1-9", "choose"), new("0", "back"), Hint.Undo(s)],
     };

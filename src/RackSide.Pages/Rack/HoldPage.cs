@@ -13,18 +13,27 @@ internal static class HoldPage
         var (size, left) = (canvas.Size, canvas.Size.Compact ? 0 : SlotList.Width + 2);
         canvas.Tells = canvas.Tells with { Typing = p.Typed.Length > 0, State = State(s, p) };
         SessionPages.Header(canvas, s, Words.Name(s, item).ToUpperInvariant());
+        if (size.Big)
+        {
+            BigPage.Draw(canvas, ($" {State(s, p)} ", Which(s, item), Alarms.IsSeen(p.Started is null ? p.Rested : null, s.Now, size.Steady)), [Seconds(s, p)], "s", SessionPages.Told(s) ?? $"target {HoldInHand.Target(s)} s");
+            Frame.Keys(canvas, Hints(s, p));
+            return;
+        }
+
         if (!size.Compact)
         {
             SlotList.Draw(canvas, s, Frame.Top(size));
-            canvas.Write(left, 2, Words.Name(s, item).ToUpperInvariant(), Look.Bold | Look.Now);
+            canvas.Write(left, 2, Words.Name(s, item).ToUpperInvariant(), Look.Bold);
             canvas.WriteRight(size.Columns - 1, 2, Which(s, item), Look.Bold);
         }
-        else
+        var (stateRow, over) = (size.Compact ? 1 : 3, p.Started is null && Alarms.IsSeen(p.Rested, s.Now, size.Steady));
+        var look = Alarms.Bar(canvas, stateRow, over, Look.Bold);
+        if (size.Compact)
         {
-            canvas.Write(0, 1, Which(s, item), Look.Bold | Look.Now);
+            canvas.Write(0, 1, Which(s, item), look);
         }
 
-        canvas.WriteRight(size.Columns - 1, size.Compact ? 1 : 3, State(s, p), Look.Bold);
+        canvas.WriteRight(size.Columns - 1, stateRow, $" {State(s, p)} ", Look.Bold | Look.Reverse);
         var row = DrawSeconds(canvas, s, p, left, size.Compact ? 2 : 5);
         DrawLines(canvas, s, p, item, left, row);
         Frame.Keys(canvas, Hints(s, p));
@@ -75,8 +84,8 @@ internal static class HoldPage
         var (size, bottom) = (canvas.Size, Frame.Bottom(canvas.Size));
         var width = size.Columns - left - 2;
         var held = Math.Clamp((HoldInHand.Elapsed(s, p) ?? Duration.Zero).TotalSeconds / HoldInHand.Target(s), 0, 1);
-        canvas.Fill(left, row, (int)(width * held), '█');
-        canvas.Fill(left + (int)(width * held), row, width - (int)(width * held), '░');
+        canvas.Fill(left, row, (int)(width * held), '█', Look.Now);
+        canvas.Fill(left + (int)(width * held), row, width - (int)(width * held), '░', Look.Next);
         var exercise = s.Setting.Catalogue[item.Asked.Exercise];
         var work = s.Place.Work(item.Slot).ToList();
         var last = s.Setting.Before.Of(item.Asked.Exercise).LastOrDefault();

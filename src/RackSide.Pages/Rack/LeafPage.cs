@@ -16,11 +16,33 @@ internal static class LeafPage
         var page = p.What switch
         {
             Leaf.CueCard => CueCard(s),
-            Leaf.TodaysPlan => new TextPage("TODAY'S PLAN", [.. s.Place.Prescriptions.SelectMany(a => PlanLines.Of(s.Setting.Catalogue, a, size))]),
+            Leaf.TodaysPlan => new TextPage("TODAY'S PLAN", [.. TodaysPlan(s, size)]),
+            Leaf.LookBack => new TextPage("LOOK BACK", [.. LookLines.Back(s)]),
+            Leaf.LookAhead => new TextPage("LOOK AHEAD", [.. LookLines.Ahead(s)]),
             Leaf.Help => new TextPage("THE KEYS", [.. HelpLines.For(BodyText.Width(size))]),
             _ => throw new UnreachableException(),
         };
-        return (page with { MovedOn = p.MovedOn, Place = ChoicePage.Corner(s, p.Under), Hints = [new("ENTER", "back to the session")] }).Draw(size);
+        return (page with { MovedOn = p.MovedOn, Place = ChoicePage.Corner(s, p.Under), Said = SessionPages.Told(s), Hints = Hints(p.What) }).Draw(size);
+    }
+
+    private static IReadOnlyList<KeyHint> Hints(Leaf what) => what == Leaf.TodaysPlan
+        ? [new("ENTER", "back to the session"), new("1-9", "do that one next", "do next")]
+        : [new("ENTER", "back to the session")];
+
+    /// <summary>Each slot in the order it comes; what can be done next has the digit that says so.</summary>
+    private static IEnumerable<string> TodaysPlan(Session s, PageSize size)
+    {
+        var ahead = Ordering.Ahead(s).Select(p => p.Slot).ToList();
+        foreach (var asked in s.Place.Prescriptions)
+        {
+            var mark = ahead.IndexOf(asked.Slot) is var i and >= 0 ? $"{i + 1}" : s.Place.LeftOut.Contains(asked.Slot) ? "-" : "x";
+            var lines = PlanLines.Of(s.Setting.Catalogue, asked, size).ToList();
+            yield return $"{mark} {lines[0]}";
+            foreach (var line in lines.Skip(1))
+            {
+                yield return $"  {line}";
+            }
+        }
     }
 
     private static TextPage CueCard(Session s)

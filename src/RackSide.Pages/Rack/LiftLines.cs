@@ -32,6 +32,7 @@ internal static class LiftLines
         yield return work.Count > 0 ? Labelled("today", Words.Row(work)) : Labelled("why", item.Asked.Why.Line);
         yield return Labelled("advice", item.Asked.Why.Advice ?? "");
         yield return Labelled("last time", LastTime(s, item));
+        yield return Labelled("noted", LastNote(s, item));
         yield return Labelled("clean", Rungs.InHand(s)?.Clean ?? "");
         yield return Labelled("caution", work.Count == 0 ? Rungs.InHand(s)?.Caution ?? "" : "");
         yield return Labelled("cue", exercise.Cues.WayDown);
@@ -55,6 +56,9 @@ internal static class LiftLines
         s.Setting.Before.Of(item.Asked.Exercise).LastOrDefault() is { } last
             ? $"{(last.Sets[0].Set.Load is { Amount: > 0 } load ? $"{load.Number} x " : "")}{Words.Row(last.Sets)}"
             : "none: the first time";
+
+    private static string LastNote(Session s, SlotItem item) =>
+        s.Setting.Before.Of(item.Asked.Exercise).LastOrDefault() is { } last ? string.Join(", ", last.Notes) : "";
 
     /// <summary>A line in as many as it needs, the later ones under its text.</summary>
     internal static IEnumerable<string> Hung(string line, int width) => line.Length <= width || line.Length < Label

@@ -17,7 +17,13 @@ internal static class LiftPage
         var margin = canvas.Size.Compact ? 0 : 1;
         SessionPages.Header(canvas, s, Words.Name(s, item).ToUpperInvariant());
         canvas.Tells = canvas.Tells with { Typing = p.Typed.Length > 0 };
-        var row = DrawDigits(canvas, s, p, margin, DrawTitle(canvas, s, item, margin));
+        if (canvas.Size.Big)
+        {
+            DrawBig(canvas, s, p, item);
+            return;
+        }
+
+        var row = DrawDigits(canvas, s, p, margin, DrawTitle(canvas, s, p, item, margin));
         if (!canvas.Size.Compact)
         {
             SlotList.Draw(canvas, s, row);
@@ -29,20 +35,35 @@ internal static class LiftPage
         Frame.Keys(canvas, Hints(s, p, Hint.Undo(s)));
     }
 
-    private static int DrawTitle(Canvas canvas, Session s, SlotItem item, int left)
+    private static void DrawBig(Canvas canvas, Session s, Lifting p, SlotItem item)
+    {
+        var (load, reps) = (SetInHand.Load(s, p) is { Amount: > 0 } some ? some.Number : null, SetInHand.Reps(s, p));
+        var line = p.Doubt is { } doubt ? Doubted(doubt, s, p)
+            : SessionPages.Told(s) is { } told ? told
+            : BarInHand.For(s, SetInHand.Load(s, p)) is { } stack ? OnSleeve(stack)
+            : LiftLines.Rested(s);
+        BigPage.Draw(canvas, (State, Which(s, item), Alarms.IsSeen(p.Rested, s.Now, canvas.Size.Steady)), load is null ? [$"{reps}"] : [load, $"x {reps}"], load is null ? "reps" : SetInHand.Load(s, p)!.Value.Symbol, line);
+        Frame.Keys(canvas, Hints(s, p));
+    }
+
+    private static string Which(Session s, SlotItem item) =>
+        item is TotalItem total ? $"{s.Place.Counted(total.Slot)} of {total.Total} done" : Words.Which(item);
+
+    private static int DrawTitle(Canvas canvas, Session s, Lifting p, SlotItem item, int left)
     {
         var (size, row) = (canvas.Size, Frame.Top(canvas.Size));
-        var which = Words.Which(item);
+        var which = Which(s, item);
+        var look = Alarms.Bar(canvas, row, Alarms.IsSeen(p.Rested, s.Now, size.Steady), Look.Bold);
         canvas.Write(left, row, State, Look.Bold | Look.Reverse);
-        canvas.Write(left + State.Length + 1, row, size.Compact ? which : Words.Name(s, item).ToUpperInvariant(), Look.Bold | Look.Now);
+        canvas.Write(left + State.Length + 1, row, size.Compact ? which : Words.Name(s, item).ToUpperInvariant(), look);
         if (!size.Compact)
         {
-            canvas.WriteRight(size.Columns - 1, row, which, Look.Bold);
+            canvas.WriteRight(size.Columns - 1, row, which, look);
             canvas.WriteRight(size.Columns - 1, row + 1, LiftLines.Rested(s));
         }
         else if (State.Length + 1 + which.Length + 1 + LiftLines.Rested(s).Length <= size.Columns)
         {
-            canvas.WriteRight(size.Columns, row, LiftLines.Rested(s));
+            canvas.WriteRight(size.Columns, row, LiftLines.Rested(s), look & ~Look.Bold);
         }
 
         return row + (size.Compact ? 1 : 2);
@@ -79,7 +100,7 @@ internal static class LiftPage
             return row;
         }
 
-        var each = stack.Side.Count == 0 ? "the empty bar" : $"each side: {string.Join(" + ", stack.Side.Select(m => stack.NamesUnits ? m.ToString() : m.Number))}";
+        var each = OnSleeve(stack);
         canvas.Write(left, row, each, Look.Bold);
         if (left + each.Length + Bar(stack).Length + 4 <= canvas.Size.Columns)
         {
@@ -94,6 +115,11 @@ internal static class LiftPage
 
         return row + 1;
     }
+
+    private static string OnSleeve(BarStack stack) =>
+        stack.Side.Count == 0 ? "the empty bar" : $"each side: {string.Join(" + ", stack.Side.Select(m => stack.NamesUnits ? m.ToString() : m.Number))}";
+
+    private static string Doubted(string doubt, Session s, Lifting p) => $"{doubt}. ENTER again writes {Shown(s, p)}";
 
     /// <summary>The bar as it is picked up: <c>bar 20</c>, <c>bar 20 + collars 2 x 2.5</c>.</summary>
     private static string Bar(BarStack stack) => $"bar {(stack.NamesUnits ? stack.Bar.Bare.ToString() : stack.Bar.Bare.Number)}"
@@ -110,7 +136,7 @@ internal static class LiftPage
 
         if (p.Doubt is { } doubt)
         {
-            bottom = WriteUp(canvas, left, bottom, Frame.Wrap($"{doubt}. ENTER again writes {Shown(s, p)}", width), Look.Bold | Look.Reverse);
+            bottom = WriteUp(canvas, left, bottom, Frame.Wrap(Doubted(doubt, s, p), width), Look.Bold | Look.Reverse);
         }
 
         foreach (var line in LiftLines.Of(s, p, item, width).TakeWhile(_ => row < bottom))

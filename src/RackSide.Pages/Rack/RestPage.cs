@@ -12,8 +12,16 @@ internal static class RestPage
         canvas.Tells = canvas.Tells with { Left = p.Clock.IsHeld ? null : p.Clock.Left(s.Now) };
         SessionPages.Header(canvas, s, Done(s));
         var top = Frame.Top(size);
+        if (size.Big)
+        {
+            BigPage.Draw(canvas, (State(s, p), Written(s), p.Clock.GetReady(s.Now)), [Words.Clock(p.Clock.Left(s.Now))], "", SessionPages.Told(s) ?? Then(s));
+            Frame.Keys(canvas, Hints(s, p));
+            return;
+        }
+
+        var look = Alarms.Bar(canvas, top, p.Clock.GetReady(s.Now), Look.Plain);
         canvas.Write(margin, top, State(s, p), Look.Bold | Look.Reverse);
-        canvas.WriteRight(size.Columns - margin, top, Frame.Fit(Written(s), size.Columns - 12));
+        canvas.WriteRight(size.Columns - margin, top, Frame.Fit(Written(s), size.Columns - State(s, p).Length - 2), look);
         var row = DrawClock(canvas, s, p, top + (size.Rows < 18 ? 1 : 2));
         row = DrawBar(canvas, s, p, row);
         DrawNext(canvas, s, row);
@@ -21,6 +29,7 @@ internal static class RestPage
     }
 
     private static string State(Session s, Resting p) => p.Clock.IsHeld ? " HELD "
+        : p.Clock.GetReady(s.Now) ? " GET READY "
         : Rests.IsChangeOver(s.Place, s.LastSet!.Set) ? " CHANGE OVER " : " REST ";
 
     private static string Done(Session s) => s.LastSet is { } last && s.Setting.Catalogue.Find(last.Set.Exercise) is { } exercise
@@ -67,8 +76,8 @@ internal static class RestPage
         var (margin, length) = (canvas.Size.Compact ? 0 : 2, p.Clock.Length(s.Now));
         var width = canvas.Size.Columns - (2 * margin);
         var gone = length.TotalSeconds <= 0 ? width : (int)(width * (1 - (p.Clock.Left(s.Now).TotalSeconds / length.TotalSeconds)));
-        canvas.Fill(margin, row, gone, '█');
-        canvas.Fill(margin + gone, row, width - gone, '░');
+        canvas.Fill(margin, row, gone, '█', Look.Now);
+        canvas.Fill(margin + gone, row, width - gone, '░', Look.Next);
         return row + (canvas.Size.Rows < 18 ? 1 : 2);
     }
 
@@ -92,6 +101,10 @@ internal static class RestPage
             canvas.Write(margin, row + i, Frame.Fit(line, size.Columns - margin), i == 0 ? Look.Bold | Look.Next : Look.Plain);
         }
     }
+
+    /// <summary>What comes, in one line.</summary>
+    private static string Then(Session s) =>
+        $"THEN {Words.Name(s, s.Place.Current!)}  {Asks(s, s.Place.Current!)}  {LoadWords.Change(s, s.Place.Current!)}".TrimEnd();
 
     /// <summary>What is offered beside the load: a longer rest belongs here more than anywhere.</summary>
     private static string Advice(AgendaItem next) => next is SlotItem item ? PlanLines.Advice(item.Asked) ?? "" : "";

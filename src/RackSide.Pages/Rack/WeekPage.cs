@@ -71,8 +71,8 @@ internal static class WeekPage
     private static void DrawBar(Canvas canvas, LiftLine lift, int row, decimal heaviest, int room)
     {
         var (began, now) = (Cells(lift.Began), Cells(lift.Now));
-        canvas.Fill(16, row, Math.Min(began, now), '█');
-        canvas.Fill(16 + began, row, Math.Max(0, now - began), '▒');
+        canvas.Fill(16, row, Math.Min(began, now), '█', Look.Now);
+        canvas.Fill(16 + began, row, Math.Max(0, now - began), '▒', Look.Next);
 
         int Cells(Mass? mass) => (int)Math.Round((mass?.Kilograms ?? 0) / heaviest * room);
     }

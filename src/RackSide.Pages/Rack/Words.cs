@@ -47,6 +47,17 @@ public static class Words
         _ => "",
     };
 
+    /// <summary>What of a slot is still to be done: <c>3 sets of 5 at 67.5 kg</c>.</summary>
+    public static string Still(Session s, Prescription asked, IReadOnlyList<SlotItem> items) => items switch
+    {
+        _ when asked.Search is not null && items.Any(i => i is SearchItem or AskItem) => "the load is found first",
+        [TotalItem total, ..] => $"{total.Total - s.Place.Counted(asked.Slot)} reps in all",
+        [TickItem, ..] => "to tick off",
+        _ when items.OfType<SetItem>().Where(i => i is not RampItem).ToList() is [var first, ..] sets =>
+            $"{sets.Count} {(first is HoldItem ? sets.Count == 1 ? "hold" : "holds" : sets.Count == 1 ? "set" : "sets")} of {first.Target}{(first is HoldItem ? " s" : "")}{(first.Load is { Amount: > 0 } load ? $" at {load}" : "")}",
+        _ => "nothing",
+    };
+
     /// <summary>The short name of an item's exercise.</summary>
     public static string Name(Session s, AgendaItem item) => item switch
     {

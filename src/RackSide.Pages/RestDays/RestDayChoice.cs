@@ -30,4 +30,7 @@ public abstract record RestDayChoice
 
     /// <summary>What the gym owns.</summary>
     public sealed record KitPage : RestDayChoice;
+
+    /// <summary>The settings of the screen, the sound and the keys.</summary>
+    public sealed record Settings : RestDayChoice;
 }

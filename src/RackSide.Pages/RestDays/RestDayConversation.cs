@@ -16,6 +16,7 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
         ("days away", new RestDayChoice.AwayPage()),
         .. texts.Hidden ? [] : new (string, RestDayChoice)[] { ("body: weight, food, sleep", new RestDayChoice.BodyPage()) },
         ("this gym's kit", new RestDayChoice.KitPage()),
+        ("settings: screen, sound, keys", new RestDayChoice.Settings()),
         ("leave, nothing more today", new RestDayChoice.Leave()),
     ];
 

@@ -71,6 +71,19 @@ public sealed record ItemTicked(FactId Id, Instant At, string Item) : Fact(Id, A
 /// <param name="Slot">The slot's key.</param>
 public sealed record SlotLeftOut(FactId Id, Instant At, string Slot) : Fact(Id, At);
 
+/// <summary>A slot, with the group it belongs to, is done next: before all others that are not finished.</summary>
+/// <param name="Id">Its identity.</param>
+/// <param name="At">When.</param>
+/// <param name="Slot">The slot's key.</param>
+public sealed record SlotMoved(FactId Id, Instant At, string Slot) : Fact(Id, At);
+
+/// <summary>The lifter noted something; it decides nothing.</summary>
+/// <param name="Id">Its identity.</param>
+/// <param name="At">When.</param>
+/// <param name="Text">What, in one line.</param>
+/// <param name="Set">The set it is about; null for the session.</param>
+public sealed record NoteTold(FactId Id, Instant At, string Text, FactId? Set) : Fact(Id, At);
+
 /// <summary>The question before head-down work was answered. What made the answer is not asked and not kept: RackSide stores no diagnosis.</summary>
 /// <param name="Id">Its identity.</param>
 /// <param name="At">When.</param>

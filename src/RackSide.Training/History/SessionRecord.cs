@@ -77,6 +77,7 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
                {
                    Kind = Head.Kind,
                    Begun = Head.Begun,
+                   Notes = this.NotesOn(sets),
                };
     }
 }

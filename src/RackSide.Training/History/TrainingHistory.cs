@@ -81,4 +81,7 @@ public sealed record Performance(LocalDate Date, Prescription Asked, IReadOnlyLi
 
     /// <summary>When its session began.</summary>
     public Instant Begun { get; init; }
+
+    /// <summary>What was noted on its sets.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
 }

@@ -13,5 +13,8 @@ public sealed record WriteFact(Fact Fact) : Effect;
 /// <param name="Times">1 for "get ready", 2 for "go".</param>
 public sealed record RingBell(int Times) : Effect;
 
+/// <summary>Show the settings over the session.</summary>
+public sealed record OpenSettings : Effect;
+
 /// <summary>Close the screen; the session stays as it is.</summary>
 public sealed record Leave : Effect;

@@ -62,7 +62,7 @@ internal static class LiftingStep
     }
 
     private static Turn LateBell(Session s, Lifting p) =>
-        p is { Rested: { Ends: { } ended }, RangLate: false } && s.Now - ended >= RestingStep.LateBell
+        p is { Rested: { Ends: { } ended }, RangLate: false } && s.Now - ended >= RestClock.LateBell
             ? ((Turn)s).Enter(p with { RangLate = true }).Ring(2)
             : s;
 }

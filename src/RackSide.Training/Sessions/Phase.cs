@@ -112,6 +112,9 @@ public sealed record Choosing(Instant Since, Choice What, Phase Under) : Phase(S
 
     /// <summary>The doubt about it that was put in words and that the same key again settles.</summary>
     public string? Doubt { get; init; }
+
+    /// <summary>Whether a note is on the last set; else it is on the session.</summary>
+    public bool OnSet { get; init; }
 }
 
 /// <summary>The choices that can lie over a session.</summary>
@@ -128,6 +131,15 @@ public enum Choice
 
     /// <summary>A body weight.</summary>
     BodyWeight,
+
+    /// <summary>What the menu has no line for.</summary>
+    More,
+
+    /// <summary>A note, one of a few.</summary>
+    Note,
+
+    /// <summary>A note in the lifter's own words.</summary>
+    NoteText,
 
     /// <summary>Leaving.</summary>
     Leaving,
@@ -154,6 +166,12 @@ public enum Leaf
 
     /// <summary>Today's plan with what is done of it.</summary>
     TodaysPlan,
+
+    /// <summary>What was done of the exercise in hand, today and before.</summary>
+    LookBack,
+
+    /// <summary>What is still to come today.</summary>
+    LookAhead,
 
     /// <summary>The keys.</summary>
     Help,

@@ -9,13 +9,13 @@ public sealed record Place
     private Place(IReadOnlyList<CheckItem> checks, SessionRecord record)
     {
         var searching = new Searching(record);
-        Prescriptions = [.. record.Prescriptions.Select(searching.Settled)];
-        (Agenda, Sets, LeftOut) = (Sessions.Agenda.For(checks, Prescriptions, searching), record.Sets, record.LeftOut);
+        (Sets, LeftOut) = (record.Sets, record.LeftOut);
         Ticked = record.Standing.OfType<ItemTicked>().Select(t => t.Item).ToHashSet();
         doneSets = Sets.Select(s => (s.Set.Slot, s.Set.Kind, s.Set.Number, s.Set.Side)).ToHashSet();
         answered = record.Standing.OfType<RepsLeftTold>().Select(t => t.Set).ToHashSet();
         headDownAnswered = record.Standing.Any(f => f is HeadDownAnswered);
         started = Sets.Where(s => s.Set.Kind != SetKind.WarmUp).Select(s => s.Set.Slot).ToHashSet();
+        (Prescriptions, Agenda) = InOrder(checks, record, searching);
         Index = Agenda.TakeWhile(IsPast).Count();
     }
 
@@ -76,6 +76,29 @@ public sealed record Place
         TickItem => false,
         _ => throw new System.Diagnostics.UnreachableException(),
     };
+
+    /// <summary>
+    /// As planned; or, where slots were moved, what is finished in the plan's order and then what was moved last first,
+    /// each with its group.
+    /// </summary>
+    private (IReadOnlyList<Prescription> Prescriptions, IReadOnlyList<AgendaItem> Agenda) InOrder(IReadOnlyList<CheckItem> checks, SessionRecord record, Searching searching)
+    {
+        IReadOnlyList<Prescription> planned = [.. record.Prescriptions.Select(searching.Settled)];
+        var agenda = Sessions.Agenda.For(checks, planned, searching);
+        var moves = record.Standing.OfType<SlotMoved>().Select(m => m.Slot).ToList();
+        if (moves.Count == 0)
+        {
+            return (planned, agenda);
+        }
+
+        var open = agenda.OfType<SlotItem>().Where(i => !IsPast(i)).Select(i => Turn(i.Asked)).ToHashSet();
+        var asMoved = moves.Select(slot => planned.FirstOrDefault(p => p.Slot == slot)).OfType<Prescription>().Aggregate(
+            planned, (order, first) => [.. order.Where(p => Turn(p) == Turn(first)), .. order.Where(p => Turn(p) != Turn(first))]);
+        IReadOnlyList<Prescription> ordered = [.. planned.Where(p => !open.Contains(Turn(p))), .. asMoved.Where(p => open.Contains(Turn(p)))];
+        return (ordered, Sessions.Agenda.For(checks, ordered, searching));
+    }
+
+    private static string Turn(Prescription asked) => asked.Group ?? asked.Slot;
 
     private bool IsDone(SetItem set) =>
         doneSets.Contains((set.Slot, set.Kind, set.Number, (set as HoldItem)?.Side)) || doneSets.Contains((set.Slot, set.Kind, set.Number, null));

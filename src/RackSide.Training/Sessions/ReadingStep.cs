@@ -8,6 +8,7 @@ internal static class ReadingStep
         Ticked => Covered.Tick(s, p.Under, e, under => p with { Under = under }),
         MoreAsked => s with { Phase = p with { MovedOn = Math.Max(0, p.MovedOn - 1) } },
         FewerAsked => s with { Phase = p with { MovedOn = Math.Min(Reading.MostLines, p.MovedOn + 1) } },
+        DigitTyped { Digit: > 0 } digit when p.What == Leaf.TodaysPlan => Ordering.Choose(s, p, digit.Digit),
         _ => s with { Phase = p.Under },
     };
 }

@@ -14,6 +14,12 @@ public sealed record RestClock(Instant Began, Instant? Ends, Duration Held)
     /// <summary>How much one press adds or takes off.</summary>
     public static Duration Press { get; } = Duration.FromSeconds(15);
 
+    /// <summary>"Get ready" rings when this much is left.</summary>
+    public static Duration ReadyBell { get; } = Duration.FromSeconds(10);
+
+    /// <summary>One more bell rings this long after the end; then silence.</summary>
+    public static Duration LateBell { get; } = Duration.FromSeconds(30);
+
     /// <summary>A running rest.</summary>
     public static RestClock Start(Instant began, Duration length) => new(began, began + length, Duration.Zero);
 
@@ -22,6 +28,9 @@ public sealed record RestClock(Instant Began, Instant? Ends, Duration Held)
 
     /// <summary>What is left; never below zero.</summary>
     public Duration Left(Instant now) => Ends is { } ends ? Duration.Max(Duration.Zero, ends - now) : Held;
+
+    /// <summary>Whether it is time to get ready: the last seconds of a running rest that is long enough to be told twice of.</summary>
+    public bool GetReady(Instant now) => !IsHeld && Left(now) <= ReadyBell && Length(now) > ReadyBell + ReadyBell;
 
     /// <summary>The whole rest as it is now set, from its beginning.</summary>
     public Duration Length(Instant now) => Ends is { } ends ? ends - Began : now - Began + Held;

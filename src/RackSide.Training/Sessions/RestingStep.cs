@@ -9,12 +9,6 @@ namespace RackSide.Training.Sessions;
 /// </summary>
 internal static class RestingStep
 {
-    /// <summary>"Get ready" rings when this much is left.</summary>
-    public static Duration ReadyBell { get; } = Duration.FromSeconds(10);
-
-    /// <summary>One more bell rings this long after the end; then silence.</summary>
-    public static Duration LateBell { get; } = Duration.FromSeconds(30);
-
     public static Turn Step(Session s, Resting p, SessionEvent e) => e switch
     {
         Ticked => Pass(s, p),
@@ -34,8 +28,7 @@ internal static class RestingStep
             return ((Turn)s).Proceed(p.Clock).Ring(2);
         }
 
-        var ready = !p.RangReady && !p.Clock.IsHeld && p.Clock.Left(s.Now) <= ReadyBell;
-        return ready && p.Clock.Length(s.Now) > ReadyBell + ReadyBell
+        return !p.RangReady && p.Clock.GetReady(s.Now)
             ? ((Turn)s).Enter(p with { RangReady = true }).Ring(1)
             : s;
     }
@@ -56,6 +49,6 @@ internal static class RestingStep
         var turn = ((Turn)s).Keep((id, at) => new RestChanged(id, at, clock.Ends, clock.Left(at)));
         return Pass(turn.Session, p with { Clock = clock }) is var passed && clock.IsOver(s.Now)
             ? passed with { Effects = turn.Effects.AddRange(passed.Effects) }
-            : turn.Enter(p with { Clock = clock, RangReady = p.RangReady && clock.Left(s.Now) <= ReadyBell });
+            : turn.Enter(p with { Clock = clock, RangReady = p.RangReady && clock.Left(s.Now) <= RestClock.ReadyBell });
     }
 }

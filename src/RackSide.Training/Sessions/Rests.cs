@@ -33,7 +33,7 @@ public static class Rests
     /// <summary>The rest that still runs or is held, found from the facts; null where none does.</summary>
     internal static Resting? Pending(SessionSetting setting, SessionRecord record, Instant now)
     {
-        var after = record.Facts.Reverse().TakeWhile(f => f is not FactStruck).Reverse().ToList();
+        var after = record.Facts.Reverse().TakeWhile(f => f is not FactStruck strike || !EndsRest(record, strike)).Reverse().ToList();
         var place = Place.Of(setting.Checks, record);
         if (LastSet(place, after) is not { } set || ItemOf(place, set) is not { } item)
         {
@@ -46,6 +46,10 @@ public static class Rests
             : new RestClock(set.At, changed.Ends, changed.Ends is null ? changed.Left : Duration.Zero);
         return clock.IsOver(now) || place.Current is null ? null : new Resting(now, clock, set.Id);
     }
+
+    /// <summary>Whether taking that back ends a rest; a word or an order taken back does not.</summary>
+    private static bool EndsRest(SessionRecord record, FactStruck strike) =>
+        record.Facts.FirstOrDefault(f => f.Id == strike.Struck) is not (NoteTold or SoreTold or SlotMoved);
 
     /// <summary>The last set, also where only its answer is told anew after one was taken back.</summary>
     private static SetDone? LastSet(Place place, List<Fact> after) => after.OfType<SetDone>().LastOrDefault()

@@ -50,6 +50,9 @@ public sealed record Session
     /// <summary>With whom the bar is shared, and what goes on it after the set in hand; null where the bar is the lifter's alone.</summary>
     public BarShare? Share { get; init; }
 
+    /// <summary>Whether letters are typed and mean no verbs.</summary>
+    public bool TakesText => Phase is Choosing { What: Choice.NoteText };
+
     /// <summary>The newest set that stands, or null.</summary>
     public SetResult? LastSet => Place.Sets.LastOrDefault();
 

@@ -36,11 +36,15 @@ public sealed record BackAsked(Instant At) : SessionEvent(At);
 /// <summary>Take back the last thing written.</summary>
 public sealed record UndoAsked(Instant At) : SessionEvent(At);
 
-/// <summary>The help page.</summary>
-public sealed record HelpAsked(Instant At) : SessionEvent(At);
+/// <summary>Something to read.</summary>
+/// <param name="At">When.</param>
+/// <param name="What">What.</param>
+public sealed record LeafAsked(Instant At, Leaf What) : SessionEvent(At);
 
-/// <summary>The stop signs.</summary>
-public sealed record StopSignsAsked(Instant At) : SessionEvent(At);
+/// <summary>A character, where letters are typed.</summary>
+/// <param name="At">When.</param>
+/// <param name="Character">Which.</param>
+public sealed record TextTyped(Instant At, char Character) : SessionEvent(At);
 
 /// <summary>The page from which one leaves.</summary>
 public sealed record LeaveAsked(Instant At) : SessionEvent(At);

@@ -50,11 +50,10 @@ public static class SessionSteps
     {
         Ticked or FactWritten or WriteFailed or BackAsked => s,
         MenuAsked => s with { Phase = new Choosing(s.Now, Choice.Menu, s.Phase) },
-        HelpAsked => s with { Phase = new Reading(s.Now, Leaf.Help, s.Phase) },
-        StopSignsAsked => s with { Phase = new Reading(s.Now, Leaf.StopSigns, s.Phase) },
+        LeafAsked leaf => s with { Phase = new Reading(s.Now, leaf.What, s.Phase) },
         LeaveAsked => s with { Phase = new Choosing(s.Now, Choice.Leaving, s.Phase) },
         UndoAsked or PointTyped => Undoing.Last(s),
-        Accepted or DigitTyped or MoreAsked or FewerAsked or OtherAsked or OddKey => NothingHere(s),
+        Accepted or DigitTyped or MoreAsked or FewerAsked or OtherAsked or OddKey or TextTyped => NothingHere(s),
         _ => throw new UnreachableException(),
     };
 

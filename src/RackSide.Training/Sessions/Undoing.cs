@@ -25,14 +25,17 @@ public static class Undoing
             return ((Turn)s).Say(Nothing);
         }
 
-        return group.Aggregate((Turn)s, (turn, fact) => turn.Keep((id, at) => new FactStruck(id, at, fact.Id)))
-            .Proceed()
+        var struck = group.Aggregate((Turn)s, (turn, fact) => turn.Keep((id, at) => new FactStruck(id, at, fact.Id)));
+        return (StaysIn(s.Phase, group[^1]) ? struck : struck.Proceed())
             .Say($"taken back: {Words(group[^1], group.Count)}");
     }
 
+    /// <summary>A word taken back moves nobody on, and another order ends no rest.</summary>
+    private static bool StaysIn(Phase phase, Fact taken) => taken is NoteTold or SoreTold || (taken is SlotMoved && phase is Resting);
+
     private static List<Fact> Group(Session s)
     {
-        var takable = s.Record.Standing.Where(f => f is SetDone or RepsLeftTold or ItemTicked or SlotLeftOut or ExerciseSwapped or SoreTold or HeadDownAnswered).ToList();
+        var takable = s.Record.Standing.Where(f => f is SetDone or RepsLeftTold or ItemTicked or SlotLeftOut or ExerciseSwapped or SoreTold or SlotMoved or NoteTold or HeadDownAnswered).ToList();
         return takable.Count == 0 ? [] : [.. takable.Where(f => f.At == takable[^1].At && f.GetType() == takable[^1].GetType())];
     }
 
@@ -46,6 +49,8 @@ public static class Undoing
         SlotLeftOut => count > 1 ? $"{count} left out" : "left out",
         ExerciseSwapped => "the other exercise",
         SoreTold => "told sore",
+        SlotMoved => "the other order",
+        NoteTold => "the note",
         HeadDownAnswered => "the answer before head-down work",
         _ => count > 1 ? $"{count} ticks" : "a tick",
     };

@@ -50,6 +50,7 @@ internal sealed class HistoryText(Catalogue catalogue, ExerciseAsked asked, IRea
             "",
             .. PlainText.Wrap($"{done.Date.Short()} {done.Date.Year}{name}: {Outcome.Text(done)}"),
             .. PlainText.Wrap(string.Join("; ", Sets(done, exercise)), margin: 2),
+            .. done.Notes.SelectMany(note => PlainText.Wrap($"noted: {note}", margin: 2)),
             .. PlainText.Wrap($"why then ({done.Asked.Why.Code}): {done.Asked.Why.Line}", margin: 2),
         ];
     }

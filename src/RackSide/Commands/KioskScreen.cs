@@ -17,11 +17,13 @@ internal static class KioskScreen
         using var gym = command.Open(parsed);
         using var manager = new ServiceManager(around.Environment, TimeProvider.System);
         using var visit = new KioskVisit(gym, settings, manager.Ticked, NumLock.SwitchOn() is false ? NumLockIsOff : "", around.Sticks);
+        var look = ScreenCommand.Asked(command, around, parsed);
         var shown = options with
         {
             Sound = options.Sound && gym.Rules is not { Sound: false },
+            Appearance = () => look(gym.Rules?.Screen ?? new()),
             Locked = true,
-            Alarm = Speaker.Find(around.Environment) is { } speaker ? speaker.Play : options.Alarm,
+            Alarm = gym.Rules?.AlarmCommand is { Count: > 0 } program ? new AlarmCommand(program).Ring : Speaker.Find(around.Environment) is { } speaker ? speaker.Play : options.Alarm,
             Hangup = () => Leave(gym, visit),
             Crashed = fault => around.Error.WriteLine(Sorry(fault)),
         };

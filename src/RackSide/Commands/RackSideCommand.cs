@@ -70,6 +70,15 @@ internal sealed class RackSideCommand : RootCommand
     /// <summary>No bell.</summary>
     public Option<bool> Silent { get; } = new("--silent") { Description = "Never ring the bell." };
 
+    /// <summary>The colours.</summary>
+    public Option<string?> LookOf { get; } = new("--look") { Description = "hues, grey or contrast; the gym's look if not said.", HelpName = "LOOK" };
+
+    /// <summary>Only ASCII.</summary>
+    public Option<bool> Ascii { get; } = new("--ascii") { Description = "Draw with the printable characters of ASCII alone." };
+
+    /// <summary>Only what is read from the bar.</summary>
+    public Option<bool> Big { get; } = new("--big") { Description = "Only the load and reps or the clock, as large as can be, and the keys." };
+
     /// <summary>A rack that several share.</summary>
     public Option<bool> Kiosk { get; } = new("--kiosk") { Description = "Ask who trains, come back to that when nobody presses a key, and never leave; for a screen that stays on." };
 
@@ -114,6 +123,9 @@ internal sealed class RackSideCommand : RootCommand
         Options.Add(Zone);
         Options.Add(NoColour);
         Options.Add(Silent);
+        Options.Add(LookOf);
+        Options.Add(Ascii);
+        Options.Add(Big);
         Options.Add(Kiosk);
         Options.Add(Plain);
         Options.Add(Verbose);

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using RackSide.Files;
+using RackSide.Pages.Settings;
 using RackSide.Screens;
 using RackSide.Screens.Plain;
 using RackSide.Visits;
@@ -25,6 +27,7 @@ internal static class ScreenCommand
             throw new Refusal(ExitCode.Usage, NoTerminal);
         }
 
+        var asked = Asked(command, around, parsed);
         if (parsed.GetValue(command.Kiosk))
         {
             return KioskScreen.Run(command, around, parsed, options, plain);
@@ -32,15 +35,29 @@ internal static class ScreenCommand
 
         using var gym = command.Open(parsed);
         using var visit = new RackVisit(gym, parsed.GetValue(command.Who), places: around.Sticks, with: parsed.GetValue(command.With));
+        var alarm = new AlarmCommand(options.Sound ? gym.Rules?.AlarmCommand ?? [] : []);
         var shown = options with
         {
-            Sound = options.Sound && gym.Rules is not { Sound: false },
+            Appearance = () => asked(gym.Rules?.Screen ?? new()),
+            Alarm = alarm.Ring,
             Hangup = () => Leave(gym, visit),
             Crashed = fault => around.Error.WriteLine(Sorry(fault)),
         };
         var outcome = plain ? PlainHost.Run(visit, gym.Clock, shown, around.In, around.Out) : ScreenHost.Run(visit, gym.Clock, shown);
-        return Close(around, gym, visit, outcome);
+        var code = Close(around, gym, visit, outcome);
+        around.Error.Print(alarm.Trouble is { } trouble ? [$"rackside: {trouble}"] : []);
+        return code;
     }
+
+    /// <summary>How the screen looks by the gym's settings, where the command line and the locale say nothing else.</summary>
+    internal static Func<ScreenSettings, Appearance> Asked(RackSideCommand command, Surroundings around, ParseResult parsed)
+    {
+        var tint = parsed.GetValue(command.LookOf) is { } word ? ScreenReader.Tints.Parse(word) ?? throw NoLook(word) : (Tint?)null;
+        var (ascii, big, poor) = (parsed.GetValue(command.Ascii), parsed.GetValue(command.Big), Locale.IsSevenBit(around.Environment));
+        return screen => new Appearance { Tint = tint ?? screen.Tint, SevenBit = ascii || (screen.SevenBit ?? poor), Big = big || screen.Big, Flash = screen.Flash };
+    }
+
+    private static Refusal NoLook(string word) => new(ExitCode.Usage, $"--look: \"{word}\" is no look; write hues, grey or contrast");
 
     private static void Leave(Gym gym, RackVisit visit)
     {

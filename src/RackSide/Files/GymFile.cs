@@ -40,6 +40,8 @@ public static class GymFile
         var zone = Zone(fields, mistakes);
         var starts = fields.Optional("week_starts", YamlValues.WeekStart) ?? IsoDayOfWeek.Monday;
         var backups = fields.Optional("backups", YamlValues.Megabytes) ?? HouseRules.UsualBackupMegabytes;
+        var screen = new ScreenReader(fields, mistakes);
+        var (shown, alarm) = (screen.Read(), screen.Alarm());
         var leadIn = fields.Optional("lead_in", FewSeconds);
         var walk = fields.Optional("walk_to_key", FewSeconds);
         fields.TellUnknown();
@@ -48,6 +50,8 @@ public static class GymFile
             Zone = zone,
             WeekStarts = starts,
             BackupMegabytes = backups,
+            Screen = shown,
+            AlarmCommand = alarm,
             LeadIn = leadIn ?? Duration.FromSeconds(5),
             WalkToKey = walk ?? Duration.FromSeconds(2),
         };

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text;
+using RackSide.Pages.Settings;
 using RackSide.Training.Kit;
 using RackSide.Training.Measures;
 
@@ -23,6 +24,7 @@ internal static class GymText
         Belt(text, rules.Kit);
         Equipment(text, rules.Kit);
         Line(text, "# Whether the bell may ring: on or off.", $"sound: {(rules.Sound ? "on" : "off")}", "");
+        Screen(text, rules);
         Line(text, "# Holds: the seconds counted before one begins, and the time from its end to the key, taken off one stopped early.",
             $"lead_in: {Seconds(rules.LeadIn)}", $"walk_to_key: {Seconds(rules.WalkToKey)}", "");
         Line(text, "# The weekday that a shown week begins with: monday, sunday or saturday.", $"week_starts: {rules.WeekStarts.ToString().ToLowerInvariant()}", "");
@@ -42,6 +44,19 @@ internal static class GymText
         var days = rules.TrainingDays.Select(d => d.ToString().ToLowerInvariant());
         Line(text, "# The weekdays people train on, with at least a day of rest between. The word rolling in place of the list has each",
             "# training day come its rest days after the one before, whatever the weekday.", $"training_days: {(rules.Rolls ? "rolling" : $"[{string.Join(", ", days)}]")}", "");
+    }
+
+    private static void Screen(StringBuilder text, HouseRules rules)
+    {
+        var fields = ScreenText.Fields(rules.Screen, rules.Sound).ToDictionary(f => f.Field, f => f.Lines);
+        Line(text, "# A program that is run beside the bell, with its arguments, and without a shell; [] for none.",
+            $"alarm_command: [{string.Join(", ", rules.AlarmCommand.Select(Quoted))}]", "");
+        Line(text, ["# Colours: hues, grey or contrast.", .. fields["look"], ""]);
+        Line(text, ["# The signs a page is drawn with: auto goes by the locale, blocks, or ascii.", .. fields["signs"], ""]);
+        Line(text, ["# Only the load and reps or the clock, as large as can be, and the keys: on or off.", .. fields["big"], ""]);
+        Line(text, ["# Whether the bar flashes when a rest is over: on or off; off, it stands still.", .. fields["flash"], ""]);
+        Line(text, ["# Keys beside those of the numeric pad, which stay, such as undo: [u, backspace]. A verb that is not named keeps its own.",
+            $"# The verbs: {string.Join(", ", KeyLayout.Verbs.Select(KeyLayout.WordOf))}.", .. fields["keys"], ""]);
     }
 
     private static void Bars(StringBuilder text, GymKit kit)

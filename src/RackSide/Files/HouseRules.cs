@@ -1,4 +1,5 @@
 using NodaTime;
+using RackSide.Pages.Settings;
 using RackSide.Training.Kit;
 
 namespace RackSide.Files;
@@ -26,6 +27,12 @@ public sealed record HouseRules(GymKit Kit, IReadOnlyList<IsoDayOfWeek> Training
 
     /// <summary>Twelve months of backups of a household's logbook, with room to spare.</summary>
     public const int UsualBackupMegabytes = 64;
+
+    /// <summary>What is settled about the screen and the keys.</summary>
+    public ScreenSettings Screen { get; init; } = new();
+
+    /// <summary>The program that is run beside the bell, with its arguments; empty for none.</summary>
+    public IReadOnlyList<string> AlarmCommand { get; init; } = [];
 
     /// <summary>Whether training days roll, each so many rest days after the one before, whatever the weekday.</summary>
     public bool Rolls => TrainingDays.Count == 0;

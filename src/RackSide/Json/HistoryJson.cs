@@ -10,7 +10,7 @@ internal sealed record SetJson(int Target, int Done, MassJson? Load, bool FormSl
 
 /// <summary>An exercise on one day.</summary>
 internal sealed record PerformanceJson(
-    string Date, PrescriptionJson Asked, IReadOnlyList<SetJson> Sets, bool TargetsMet, bool CutShort, EstimateJson? OneRepEstimate);
+    string Date, PrescriptionJson Asked, IReadOnlyList<SetJson> Sets, bool TargetsMet, bool CutShort, EstimateJson? OneRepEstimate, IReadOnlyList<string> Notes);
 
 /// <summary>The span of seven formulas for one repetition in whole units, rounded outwards; a lower bound, because working sets stop short of the limit.</summary>
 internal sealed record EstimateJson(MassJson Lowest, MassJson Highest);
@@ -61,7 +61,8 @@ internal sealed record HistoryJson
         [.. done.Sets.Select(s => new SetJson(s.Set.Target, s.Set.Done, MassJson.Of(s.Set.Load), s.FormSlipped))],
         Outcome.Met(done),
         done.CutShort,
-        Estimate(catalogue, done));
+        Estimate(catalogue, done),
+        done.Notes);
 
     private static EstimateJson? Estimate(Catalogue catalogue, Performance done) =>
         catalogue.Find(done.Asked.Exercise) is { } exercise && StrengthEstimate.Of(done, exercise) is { } range

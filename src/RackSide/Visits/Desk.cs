@@ -7,6 +7,7 @@ using RackSide.Pages.Kits;
 using RackSide.Pages.Lifters;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
+using RackSide.Pages.Settings;
 using RackSide.Pages.SetUps;
 using RackSide.Training.History;
 using RackSide.Training.Measures;
@@ -50,6 +51,8 @@ internal sealed class Desk
         gym.Keep(new HouseRules(answers.ToKit(), answers.TrainingDays, Sound: true)
         {
             Zone = gym.Rules?.Zone,
+            Screen = gym.Rules?.Screen ?? new(),
+            AlarmCommand = gym.Rules?.AlarmCommand ?? [],
             WeekStarts = gym.WeekStarts,
         });
         return Keep(answers, "first");
@@ -138,6 +141,9 @@ internal sealed class Desk
     /// <summary>The plan with other variants of the same motions; the chance comes from the clock, and each time anew.</summary>
     public IConversation Play(Lifter lifter) => OfferAgain(Planner.Played(
         whole!, (int)(gym.Clock.GetCurrentInstant().ToUnixTimeMilliseconds() % int.MaxValue), gym.Catalogue, gym.Kit, lifter, gym.History(lifter), offeredOn));
+
+    /// <summary>The settings of the screen, the sound and the keys.</summary>
+    public SettingsConversation Settings() => new(new RackSettings(gym.Rules!.Screen, gym.Rules.Sound), gym.Keep);
 
     /// <summary>The next four weeks.</summary>
     public CalendarConversation Calendar(Lifter lifter) =>

@@ -7,6 +7,7 @@ using RackSide.Pages.Kits;
 using RackSide.Pages.Lifters;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
+using RackSide.Pages.Settings;
 using RackSide.Pages.SetUps;
 using RackSide.Pages.Sharing;
 using RackSide.Training.History;
@@ -28,6 +29,7 @@ internal sealed class RackVisit : IConversation, IDisposable
     private IConversation inner;
     private ITrainingVisit? left;
     private Lifter? pinOf;
+    private SettingsConversation? settings;
     private LocalDate shownOn;
     private Action? wake;
 
@@ -87,19 +89,26 @@ internal sealed class RackVisit : IConversation, IDisposable
     }
 
     /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => inner.Draw(size, now);
+    public Page Draw(PageSize size, Instant now) => settings?.Draw(size, now) ?? inner.Draw(size, now);
 
     /// <inheritdoc/>
     public Bell Press(KeyPress key, Instant now)
     {
-        var bell = inner.Press(key, now);
+        if (settings is { } open)
+        {
+            open.Press(key, now);
+            settings = open.Ended ? null : open;
+            return Bell.None;
+        }
+
+        var bell = inner.Press(Meant(key, now), now);
         if (inner is PinConversation asked)
         {
             brakes.Keep(pinOf!, asked);
         }
 
         GoOn();
-        return bell;
+        return Heard(bell);
     }
 
     /// <inheritdoc/>
@@ -108,7 +117,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         var bell = inner.Tick(now);
         GoOn();
         TurnTheDay();
-        return bell;
+        return Heard(bell);
     }
 
     /// <summary>Waits until what was accepted is on disk, or cannot be.</summary>
@@ -125,6 +134,13 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <returns>The file.</returns>
     /// <exception cref="IOException">It could not be written there either.</exception>
     public string CopyTo(string folder) => rescue.CopyTo(folder, Unwritten);
+
+    // Where letters are typed a key is its letter, whatever it means elsewhere.
+    private KeyPress Meant(KeyPress key, Instant now) => gym.Rules?.Screen.Keys is { Changed.Count: > 0 } layout && !inner.Draw(PageSize.ToRead, now).Tells.TakesLetters
+        ? layout.Meant(key)
+        : key;
+
+    private Bell Heard(Bell bell) => gym.Rules is { Sound: false } ? Bell.None : bell;
 
     // A page left standing over midnight shows the new day, or what was offered yesterday would be dated today. A session
     // goes on: it belongs to the day it began.
@@ -143,10 +159,18 @@ internal sealed class RackVisit : IConversation, IDisposable
 
     private void GoOn()
     {
+        if (inner is SessionVisit { SettingsAsked: true } asked)
+        {
+            asked.SettingsAsked = false;
+            settings = desk.Settings();
+        }
+
         if (!inner.Ended || Ended)
         {
             return;
         }
+
+        settings = inner is MoreConversation { Choice: MoreChoice.Settings } or RestDayConversation { Choice: RestDayChoice.Settings } ? desk.Settings() : settings;
 
         if (inner is ITrainingVisit { } session && left is null && !session.WaitUntilWritten())
         {
@@ -223,6 +247,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         RestDayConversation { Choice: RestDayChoice.CalendarPage } => desk.Calendar(Lifter!),
         RestDayConversation { Choice: RestDayChoice.AwayPage } => desk.Away(Lifter!),
         RestDayConversation { Choice: RestDayChoice.KitPage } => desk.Kit(),
+        RestDayConversation { Choice: RestDayChoice.Settings } => desk.Today(Lifter!),
         WeekConversation => desk.Today(Lifter!),
         UnwrittenConversation { Choice: UnwrittenChoice.GoBack } => GoBack(),
         UnwrittenConversation { Choice: UnwrittenChoice.CopyTo copy } => rescue.Ask(left!, copy.Place),

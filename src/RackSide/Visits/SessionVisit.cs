@@ -27,6 +27,9 @@ internal sealed class SessionVisit : ITrainingVisit
     /// <summary>The session as it stands.</summary>
     public Session Session { get; private set; }
 
+    /// <summary>Whether the settings are to be shown over the session; whoever shows them takes it back.</summary>
+    public bool SettingsAsked { get; set; }
+
     /// <inheritdoc/>
     public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten => writer.Unwritten;
 
@@ -46,7 +49,7 @@ internal sealed class SessionVisit : ITrainingVisit
     public Page Draw(PageSize size, Instant now) => SessionPages.Draw(Session, WeekNow(), size, now);
 
     /// <inheritdoc/>
-    public Bell Press(KeyPress key, Instant now) => Take(KeyTable.EventOf(key, now) ?? new OddKey(now));
+    public Bell Press(KeyPress key, Instant now) => Take(KeyTable.EventOf(key, now, Session.TakesText) ?? new OddKey(now));
 
     /// <inheritdoc/>
     public Bell Tick(Instant now)
@@ -92,6 +95,9 @@ internal sealed class SessionVisit : ITrainingVisit
                 return Bell.None;
             case RingBell ring:
                 return ring.Times > 1 ? Bell.Twice : Bell.Once;
+            case OpenSettings:
+                SettingsAsked = true;
+                return Bell.None;
             case Leave:
                 Ended = true;
                 return Bell.None;

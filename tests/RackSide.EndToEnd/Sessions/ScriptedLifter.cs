@@ -31,14 +31,15 @@ internal sealed partial class ScriptedLifter : IDisposable
     public Queue<string> GoodRepsLeft { get; } = new();
 
     /// <summary>Walks up to the rack at a local time, with time running this many times faster.</summary>
-    public static ScriptedLifter WalkUp(GymFolder gym, string clock, int speed, int columns = 80, int rows = 24, string terminal = "tmux-256color", params string[] arguments)
+    public static ScriptedLifter WalkUp(GymFolder gym, string clock, int speed, int columns = 80, int rows = 24, string terminal = "tmux-256color", params string[] arguments) =>
+        WalkUp(gym, clock, speed, new TerminalSetting { Columns = columns, Rows = rows, Type = terminal }, arguments);
+
+    /// <summary>The same in any terminal, with the variables it brings.</summary>
+    public static ScriptedLifter WalkUp(GymFolder gym, string clock, int speed, TerminalSetting terminal, params string[] arguments)
     {
-        var setting = new TerminalSetting
+        var setting = terminal with
         {
-            Columns = columns,
-            Rows = rows,
-            Type = terminal,
-            Environment = new Dictionary<string, string>
+            Environment = new Dictionary<string, string>(terminal.Environment)
             {
                 ["RACKSIDE_CLOCK"] = clock,
                 ["RACKSIDE_SPEED"] = speed.ToString(CultureInfo.InvariantCulture),

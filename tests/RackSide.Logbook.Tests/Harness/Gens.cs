@@ -106,6 +106,8 @@ internal static class Gens
         Gen.Select(Maybe(Instant), Duration, (ends, left) => (Fact)new RestChanged(id, at, ends, left)),
         Text.Select(item => (Fact)new ItemTicked(id, at, item)),
         Text.Select(slot => (Fact)new SlotLeftOut(id, at, slot)),
+        Text.Select(slot => (Fact)new SlotMoved(id, at, slot)),
+        Gen.Select(Text, Maybe(Id), (text, set) => (Fact)new NoteTold(id, at, text, set)),
         Gen.Bool.Select(floor => (Fact)new HeadDownAnswered(id, at, floor)),
         Mass.Select(weight => (Fact)new BodyWeighed(id, at, weight)),
         Date.Select(date => (Fact)new SessionRedated(id, at, date)),

@@ -61,8 +61,8 @@ public class RestDayTests
 
     [Theory]
     [InlineData("1")]
-    [InlineData("+ + + + + + + ENTER")]
-    [InlineData("UP UP UP UP UP UP UP UP ENTER")]
+    [InlineData("+ + + + + + + + ENTER")]
+    [InlineData("UP UP UP UP UP UP UP UP UP ENTER")]
     public void An_extra_session_can_be_asked_for(string keys) =>
         After(keys).Choice.Should().Be(new RestDayChoice.TrainAnyway());
 

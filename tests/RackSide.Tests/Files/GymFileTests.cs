@@ -146,6 +146,12 @@ public class GymFileTests
     [InlineData("sound: off", "time_zone: Europe/Lodnon", "11: time_zone: \"Europe/Lodnon\" is no time zone; did you mean Europe/London?")]
     [InlineData("sound: off", "time_zone: my garage", "11: time_zone: \"my garage\" is no time zone; write a place of the time zone list, such as Europe/London")]
     [InlineData("sound: off", "week_starts: friday", "11: week_starts: \"friday\" is not a day that a week begins with; write monday, sunday or saturday")]
+    [InlineData("sound: off", "look: red", "11: look: \"red\" is not a look; write hues, grey or contrast")]
+    [InlineData("sound: off", "keys: { undo: [q] }", "11: keys: q would mean both undo and leave; take it from one of them; give each key to one verb")]
+    [InlineData("sound: off", "keys: { undo: [\"7\"] }", "11: keys: 7 keeps its meaning; take another key for undo; give each key to one verb")]
+    [InlineData("sound: off", "keys: { undoo: [r] }", "11: keys: undoo: there is no such verb; did you mean undo?")]
+    [InlineData("sound: off", "keys: { undo: [f13] }", "11: keys: undo: there is no key \"f13\"; write a character or a name such as space, tab, backspace, home, end, pgup or pgdn")]
+    [InlineData("sound: off", "alarm_command: aplay bell.wav", "11: alarm_command: \"aplay bell.wav\" is one word with blanks in it, and no shell takes it apart; write the program and its arguments as a list, such as [aplay, -q, bell.wav]")]
     [InlineData("sound: off", "sounds: off", "11: sounds: there is no such field here; did you mean sound?")]
     public void A_broken_line_is_told_in_one_sentence(string line, string broken, string expected) =>
         Sentences(Good.Replace(line, broken, StringComparison.Ordinal))

@@ -106,6 +106,51 @@ public sealed class RackVisitTests : IDisposable
     }
 
     [Fact]
+    public void Settings_are_changed_over_a_session_whose_clock_goes_on_and_are_kept()
+    {
+        Stay(visit =>
+        {
+            SetUp(visit);
+            BeginAndLift(visit);
+            Shows(visit).Should().Contain(" REST ");
+            Press(visit, "/*5");
+            Shows(visit).Should().Contain("SETTINGS");
+            Press(visit, "14");
+            clock.AdvanceSeconds(200);
+            visit.Tick(clock.GetCurrentInstant()).Should().Be(Bell.None, "the bell was just turned off");
+            Press(visit, "/");
+            Shows(visit).Should().Contain(" LIFT ");
+        });
+
+        var file = File.ReadAllText(folder.Entries.Single(e => e.EndsWith("gym.yaml", StringComparison.Ordinal)));
+        file.Should().Contain("\nlook: grey\n").And.Contain("\nsound: off\n").And.Contain("# House rules of this gym.");
+    }
+
+    [Fact]
+    public void A_key_given_to_a_verb_works_at_once_and_not_where_letters_are_typed()
+    {
+        Stay(visit =>
+        {
+            SetUp(visit);
+            var file = folder.Entries.Single(e => e.EndsWith("gym.yaml", StringComparison.Ordinal));
+            File.AppendAllText(file, "keys: { menu: [k], accept: [g] }\n");
+        });
+
+        Stay(visit =>
+        {
+            Press(visit, "g");
+            Shows(visit).Should().Contain("BEFORE THE FIRST SET");
+            Press(visit, "k");
+            Shows(visit).Should().Contain("MENU");
+            Press(visit, "*29kgm");
+            Shows(visit).Should().Contain("> [kgm");
+            Press(visit, "E");
+            Press(visit, "m");
+            Shows(visit).Should().NotContain("MENU");
+        });
+    }
+
+    [Fact]
     public void On_a_rest_day_a_check_in_is_kept_and_the_week_and_the_body_can_be_looked_at()
     {
         FirstDay();

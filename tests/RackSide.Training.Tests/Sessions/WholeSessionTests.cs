@@ -93,6 +93,8 @@ public sealed class WholeSessionTests
     private static object Value(Type type, Instant at) =>
         type == typeof(Instant) ? at
         : type == typeof(int) ? 7
+        : type == typeof(char) ? 'a'
+        : type.IsEnum ? Enum.GetValues(type).GetValue(0)!
         : type == typeof(FactId) ? new FactId("rack", 1)
         : "words";
 }

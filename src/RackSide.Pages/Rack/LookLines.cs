@@ -1,0 +1,52 @@
+using RackSide.Training.History;
+using RackSide.Training.Schedule;
+using RackSide.Training.Sessions;
+
+namespace RackSide.Pages.Rack;
+
+/// <summary>What was done of the exercise in hand, and what is still to come: read only, at any time of a session.</summary>
+internal static class LookLines
+{
+    private const int MostDays = 12;
+
+    public static IEnumerable<string> Back(Session s)
+    {
+        if ((s.Place.Current as SlotItem ?? LastDone(s)) is not { } item)
+        {
+            yield return "Nothing was done yet.";
+            yield break;
+        }
+
+        var exercise = item.Asked.Exercise;
+        yield return s.Setting.Catalogue[exercise].Name;
+        var today = s.Place.Work(item.Slot).Where(r => r.Set.Exercise == exercise).ToList();
+        yield return $"- today: {(today.Count == 0 ? "nothing yet" : Row(today))}{Noted(s.Record.NotesOn(today))}";
+        var before = s.Setting.Before.Of(exercise).ToList();
+        foreach (var day in before.AsEnumerable().Reverse().Take(MostDays))
+        {
+            yield return $"- {day.Date.Short()}: {Row(day.Sets)}{Noted(day.Notes)}";
+        }
+
+        yield return before.Count == 0 ? "No earlier day." : before.Count > MostDays ? "Earlier days: rackside history." : "That is all.";
+    }
+
+    public static IEnumerable<string> Ahead(Session s)
+    {
+        var minutes = (int)Math.Round(Pace.Left(s.Place, s.Setting.Pace).TotalMinutes);
+        yield return $"About {minutes} min are left.";
+        foreach (var asked in Ordering.Ahead(s))
+        {
+            var items = s.Place.Agenda.OfType<SlotItem>().Where(i => i.Slot == asked.Slot && !s.Place.IsPast(i)).ToList();
+            var ramp = items.OfType<RampItem>().Where(r => r is not SearchItem).Select(r => $"{r.Load?.Number}x{r.Target}").ToList();
+            yield return $"- {s.Setting.Catalogue[asked.Exercise].Name}: {(ramp.Count > 0 ? $"warm-up {string.Join(", ", ramp)}, then " : "")}{Words.Still(s, asked, items)}";
+        }
+    }
+
+    private static SlotItem? LastDone(Session s) =>
+        s.LastSet is { } last ? s.Place.Agenda.OfType<SlotItem>().FirstOrDefault(i => i.Slot == last.Set.Slot) : null;
+
+    private static string Row(IReadOnlyList<SetResult> sets) =>
+        $"{(sets[0].Set.Load is { Amount: > 0 } load ? $"{load} x " : "")}{Words.Row(sets)}{(sets[0].Set.Kind == SetKind.Hold ? " s" : "")}";
+
+    private static string Noted(IReadOnlyList<string> notes) => notes.Count == 0 ? "" : $"; noted: {string.Join(", ", notes)}";
+}
