@@ -3,6 +3,7 @@ using NodaTime.Testing;
 using RackSide.Files;
 using RackSide.Kiosk;
 using RackSide.Pages;
+using RackSide.Pages.Settings;
 using RackSide.Places;
 using RackSide.Tests.Commands;
 using RackSide.Training.History;
@@ -107,6 +108,8 @@ public sealed class KioskVisitTests : IDisposable
             Press(kiosk, "555");
             Shows(kiosk).Should().MatchRegex("look +high contrast");
             kiosk.Look.Should().Be("contrast", "it is seen at once");
+            Looks.Of(null, kiosk.Look).Tint.Should().Be(Tint.Contrast);
+            Looks.Of(null, "a look of a later version").Tint.Should().Be(Tint.Hues);
             Press(kiosk, "6");
             kiosk.Look.Should().BeNull("the names have the gym's own look");
             Shows(kiosk).Should().MatchRegex("2  Ba +Strength day");
