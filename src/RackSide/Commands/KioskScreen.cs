@@ -21,7 +21,7 @@ internal static class KioskScreen
         var shown = options with
         {
             Sound = options.Sound && gym.Rules is not { Sound: false },
-            Appearance = () => look(gym.Rules?.Screen ?? new()),
+            Appearance = () => look(Looks.Of(gym.Rules, visit.Look)),
             Locked = true,
             Alarm = gym.Rules?.AlarmCommand is { Count: > 0 } program ? new AlarmCommand(program).Ring : Speaker.Find(around.Environment) is { } speaker ? speaker.Play : options.Alarm,
             Hangup = () => Leave(gym, visit),

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using RackSide.Files;
+using RackSide.Kiosk;
 using RackSide.Pages.Settings;
 using RackSide.Screens;
 using RackSide.Screens.Plain;
@@ -38,7 +39,7 @@ internal static class ScreenCommand
         var alarm = new AlarmCommand(options.Sound ? gym.Rules?.AlarmCommand ?? [] : []);
         var shown = options with
         {
-            Appearance = () => asked(gym.Rules?.Screen ?? new()),
+            Appearance = () => asked(Looks.Of(gym.Rules, visit.Lifter?.Look)),
             Alarm = alarm.Ring,
             Hangup = () => Leave(gym, visit),
             Crashed = fault => around.Error.WriteLine(Sorry(fault)),

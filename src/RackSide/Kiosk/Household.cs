@@ -12,6 +12,12 @@ internal sealed class Household(Gym gym)
     /// <summary>What the page of names asks where it leads to a lifter's settings.</summary>
     public const string WhichTitle = "WHO IS TO BE CHANGED?";
 
+    /// <summary>What it asks of two on one bar.</summary>
+    public const string FirstTitle = "ONE BAR: WHO LIFTS FIRST?";
+
+    /// <summary>And then.</summary>
+    public const string SecondTitle = "ONE BAR: AND WHO ELSE?";
+
     /// <summary>The first nine who joined, in that order.</summary>
     public IReadOnlyList<Lifter> Lifters => [.. gym.Logbook.Lifters().Take(WhoConversation.Most)];
 
@@ -24,8 +30,9 @@ internal sealed class Household(Gym gym)
         return new WhoConversation(gym.Today.Short(), lines, string.Join(' ', trouble.Where(t => !string.IsNullOrEmpty(t))));
     }
 
-    /// <summary>The page of names, to choose whose settings are to be changed.</summary>
-    public WhoConversation Which() => new("", [.. Lifters.Select(l => new WhoLine(l.Name, ""))], "") { Title = WhichTitle, Behind = "back" };
+    /// <summary>The page of names, to choose one for something else than training alone.</summary>
+    /// <param name="title">What is asked; one of the titles here.</param>
+    public WhoConversation Which(string title) => new("", [.. Lifters.Select(l => new WhoLine(l.Name, ""))], "") { Title = title, Behind = "back" };
 
     /// <summary>The list behind the names.</summary>
     /// <param name="stick">Whether a memory stick can be had here.</param>
@@ -40,6 +47,11 @@ internal sealed class Household(Gym gym)
         if (Lifters.Count > 0)
         {
             offered.Add(HouseholdChoice.Change);
+        }
+
+        if (Lifters.Count > 1)
+        {
+            offered.Add(HouseholdChoice.Two);
         }
 
         if (stick)

@@ -29,6 +29,9 @@ internal sealed class KioskVisit : IConversation, IDisposable
     // Whose settings are being changed.
     private Lifter? changed;
 
+    // Who lifts first of two on one bar.
+    private Lifter? first;
+
     /// <summary>Shows the names, or the set-up where nobody has joined.</summary>
     /// <param name="gym">Where.</param>
     /// <param name="settings">What the unit says.</param>
@@ -139,10 +142,13 @@ internal sealed class KioskVisit : IConversation, IDisposable
     private IConversation After(IConversation ended) => ended switch
     {
         WhoConversation { Choice: WhoChoice.Trains who, Title: Household.WhichTitle } => Change(household.Lifters[who.Index]),
+        WhoConversation { Choice: WhoChoice.Trains who, Title: Household.FirstTitle } => Second(household.Lifters[who.Index]),
+        WhoConversation { Choice: WhoChoice.Trains who, Title: Household.SecondTitle } => Two(household.Lifters[who.Index]),
         WhoConversation { Choice: WhoChoice.Trains who } => new RackVisit(gym, household.Lifters[who.Index].Key, brakes: brakes, places: places),
         WhoConversation => More(),
         HouseholdConversation { Choice: HouseholdChoice.Join } => new RackVisit(gym, null, joining: true, places: places),
-        HouseholdConversation { Choice: HouseholdChoice.Change } => household.Which(),
+        HouseholdConversation { Choice: HouseholdChoice.Change } => household.Which(Household.WhichTitle),
+        HouseholdConversation { Choice: HouseholdChoice.Two } => household.Which(Household.FirstTitle),
         HouseholdConversation { Choice: HouseholdChoice.Stick } => new StickVisit(gym, stick),
         HouseholdConversation { Choice: HouseholdChoice.ShutDown } => new ShutDownConversation(),
         PinConversation { Right: true } => Household.Settings(changed!),
@@ -155,6 +161,25 @@ internal sealed class KioskVisit : IConversation, IDisposable
         RackVisit when household.Lifters.Count == 0 => More(),
         _ => Home(),
     };
+
+    private WhoConversation Second(Lifter lifter)
+    {
+        first = lifter;
+        return household.Which(Household.SecondTitle);
+    }
+
+    // Who cannot share a bar today is told under the names, and why.
+    private IConversation Two(Lifter second)
+    {
+        try
+        {
+            return new RackVisit(gym, first!.Key, brakes: brakes, with: second.Key);
+        }
+        catch (Refusal refusal)
+        {
+            return household.Who(refusal.Message.Replace("--with: ", "", StringComparison.Ordinal) + ".");
+        }
+    }
 
     private HouseholdConversation More() => household.More(stick: settings.Stick is not null);
 

@@ -59,7 +59,7 @@ public sealed class HouseholdTests
 
         rack.Press("C-c", "C-z", "Escape");
         await rack.WaitFor("There is nothing behind this page");
-        rack.Press("KP/", "KP3", "KP1");
+        rack.Press("KP/", "KP4", "KP1");
         (await rack.WaitForEnd()).Should().Be(20);
     }
 

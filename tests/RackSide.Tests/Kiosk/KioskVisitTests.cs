@@ -3,6 +3,7 @@ using NodaTime.Testing;
 using RackSide.Files;
 using RackSide.Kiosk;
 using RackSide.Pages;
+using RackSide.Pages.Settings;
 using RackSide.Places;
 using RackSide.Tests.Commands;
 using RackSide.Training.History;
@@ -107,6 +108,8 @@ public sealed class KioskVisitTests : IDisposable
             Press(kiosk, "555");
             Shows(kiosk).Should().MatchRegex("look +high contrast");
             kiosk.Look.Should().Be("contrast", "it is seen at once");
+            Looks.Of(null, kiosk.Look).Tint.Should().Be(Tint.Contrast);
+            Looks.Of(null, "a look of a later version").Tint.Should().Be(Tint.Hues);
             Press(kiosk, "6");
             kiosk.Look.Should().BeNull("the names have the gym's own look");
             Shows(kiosk).Should().MatchRegex("2  Ba +Strength day");
@@ -151,12 +154,30 @@ public sealed class KioskVisitTests : IDisposable
     {
         Pass(kiosk, Duration.FromSeconds(1));
         ticks.Should().Be(1);
-        Press(kiosk, "/3");
+        Press(kiosk, "/4");
         Shows(kiosk).Should().Contain("SHUT DOWN?");
         kiosk.ShutDown.Should().BeFalse();
         Press(kiosk, "1");
         (kiosk.ShutDown, kiosk.Ended).Should().Be((true, true));
     });
+
+    [Fact]
+    public void Two_train_on_one_bar_from_the_names_and_who_cannot_is_told_why()
+    {
+        Stay(kiosk =>
+        {
+            Press(kiosk, "/311");
+            Shows(kiosk).Should().Contain("WHO TRAINS?").And.Contain("name another lifter");
+            Press(kiosk, "/312");
+            Shows(kiosk).Should().Contain("Ottoline Marsh").And.Contain("Bram Okafor-Lind").And.NotContain("WHO TRAINS?");
+        });
+        clock.AdvanceDays(1);
+        Stay(kiosk =>
+        {
+            Press(kiosk, "/312");
+            Shows(kiosk).Should().Contain("WHO TRAINS?").And.Contain("has no strength day today");
+        });
+    }
 
     [Fact]
     public void A_rack_where_nobody_has_joined_begins_with_the_set_up_and_can_still_be_shut_down()
@@ -194,7 +215,7 @@ public sealed class KioskVisitTests : IDisposable
         Stay(
             kiosk =>
             {
-                Press(kiosk, "/3");
+                Press(kiosk, "/4");
                 Shows(kiosk).Should().Contain("No backup is on it yet.").And.NotContain("restore from it").And.NotContain("safe to pull");
                 Press(kiosk, "1");
                 SpinWait.SpinUntil(() => Ticked(kiosk).Contains("read back and found whole", StringComparison.Ordinal), TimeSpan.FromSeconds(20)).Should().BeTrue();
@@ -210,7 +231,7 @@ public sealed class KioskVisitTests : IDisposable
         Stay(
             kiosk =>
             {
-                Press(kiosk, "/321");
+                Press(kiosk, "/421");
                 Shows(kiosk).Should().Contain("1 lifter fewer: 2, not 3");
                 Press(kiosk, "E");
                 Shows(kiosk).Should().Contain("Nothing was changed.", "the mark stands on the way back");
@@ -233,7 +254,7 @@ public sealed class KioskVisitTests : IDisposable
         Stay(
             kiosk =>
             {
-                Press(kiosk, "/3");
+                Press(kiosk, "/4");
                 Shows(kiosk).Should().Contain("Plug a memory stick in");
                 Directory.CreateDirectory(place);
                 File.WriteAllText(Path.Combine(place, "logbook-2026-11-20.db"), "no logbook");
