@@ -21,7 +21,7 @@ internal static class FinishPage
         var hidden = s.Setting.Lifter.Body.Hidden;
         DrawDoubt(canvas, p.Doubt, row - 1);
         canvas.Fill(0, row, size.Columns, ' ');
-        canvas.Write(size.Compact ? 0 : 1, row, Frame.Fit(SessionPages.Told(s) ?? (hidden ? "" : text), size.Columns), Look.Bold);
+        canvas.Write(size.Compact ? 0 : 1, row, Frame.Fit(SessionPages.Told(s) ?? (hidden ? "That was all for today." : text), size.Columns), Look.Bold);
         canvas.Cursor(hidden ? 0 : text.IndexOf('>', StringComparison.Ordinal) + 2 + p.Typed.Length, row);
         Frame.Keys(canvas, Hints(s, p));
         return canvas.Done();

@@ -67,6 +67,10 @@ public static class RackPages
         ["cue-card"] = () => Squat().Lift().Wait(13).Press("*"),
         ["todays-plan"] = () => Squat().Lift().Wait(13).Press("/1"),
         ["help"] = () => Squat().Wait(3).Press("/9"),
+        ["finish-asked-back"] = () => With(s => s with { WeighIns = [new(new LocalDate(2026, 11, 20), Mass.Kg(72.4m))] }).To(i => i is null).Wait(2).Press("82.4E"),
+        ["finish-hidden"] = () => With(s => s with { Lifter = s.Lifter with { Body = new() { Hidden = true } } }).To(i => i is null).Wait(2),
+        ["menu-hidden"] = () => With(s => s with { Lifter = s.Lifter with { Body = new() { Hidden = true } } }).To(i => i is WorkItem).RestOut().Press("/"),
+        ["body-weight-asked-back"] = () => With(s => s with { WeighIns = [new(new LocalDate(2026, 11, 20), Mass.Kg(72.4m))] }).To(i => i is WorkItem).RestOut().Press("/682.4E"),
         ["finish"] = () => TheRack.Strength(Monday).To(i => i is null).Wait(2).Press("72.4"),
     };
 
@@ -95,6 +99,12 @@ public static class RackPages
     }
 
     private static TheRack AfterMiss() => TheRack.Strength(TollboothDay.SquatOnMonday(65, 5, 5, 5, 5, 4));
+
+    private static TheRack With(Func<SessionSetting, SessionSetting> with)
+    {
+        var session = TollboothDay.Begin(TollboothDay.Strength, Monday);
+        return new TheRack(session with { Setting = with(session.Setting) });
+    }
 
     private static TheRack Squat() => TheRack.Strength(Monday).To(i => i is WorkItem).RestOut();
 

@@ -35,7 +35,7 @@ public class ShareConversationTests
     [Fact]
     public void The_list_behind_the_plan_offers_each_partner()
     {
-        var more = new MoreConversation("STRENGTH DAY  Wed 25 Nov", trimmed: false, ["Bram Okafor-Lind", "Juno Petrov"]);
+        var more = new MoreConversation("STRENGTH DAY  Wed 25 Nov", trimmed: false, partners: ["Bram Okafor-Lind", "Juno Petrov"]);
         more.Draw(new PageSize(80, 24), Now).Text.Should().Contain("2  share the bar with Bram Okafor-Lind").And.Contain("3  share the bar with Juno Petrov");
 
         more.Press(KeyPress.Of('3'), Now);
