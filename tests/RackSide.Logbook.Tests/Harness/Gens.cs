@@ -111,6 +111,8 @@ internal static class Gens
         Gen.Bool.Select(floor => (Fact)new HeadDownAnswered(id, at, floor)),
         Mass.Select(weight => (Fact)new BodyWeighed(id, at, weight)),
         Date.Select(date => (Fact)new SessionRedated(id, at, date)),
+        Id.Select(with => (Fact)new BarShared(id, at, with)),
+        Gen.Const((Fact)new BarLeft(id, at)),
         Gen.Const((Fact)new SessionClosed(id, at))));
 
     public static readonly Gen<BodyProfile> Body =
