@@ -38,7 +38,7 @@ internal sealed record Filling(Slot Slot, Exercise Exercise, Decision? Decision 
         var usual = Slot.Ladder is null
             ? Progress.Next(Slot, drawn, Past.Of(history, drawn, Slot), null, date, Meanwhile.Of(history, drawn.Motion, date))
             : Climbing.AsOn(Slot, drawn, history, date);
-        return new(Slot, drawn, usual with { Why = new Reason(SkillReasons.Play, "drawn by play, for variety; the ladder stays where it is") });
+        return new(Slot, drawn, usual with { Why = new Reason(SkillReasons.Play, Slot.Ladder is null ? "drawn by play, for variety" : "drawn by play, for variety; the ladder stays where it is") });
     }
 
     private IEnumerable<Exercise> Variants(Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history) => Slot.Ladder is { } ladder

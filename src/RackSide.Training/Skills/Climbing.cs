@@ -43,11 +43,17 @@ public static class Climbing
         var last = Last(slot, ladder, history);
         var at = At(slot, ladder, open, last);
         var decision = AsOn(slot, at, history, date);
-        return last is null || last.Asked.Exercise != at.Id ? Entered(slot, ladder, at, decision, last)
+        return WithGoal(ladder, history, last is null || last.Asked.Exercise != at.Id ? Entered(slot, ladder, at, decision, last)
             : decision.Why.Code is Reasons.LongestHold or Reasons.KitIsSpent or Reasons.LargestTotal ? AtTheMost(slot, ladder, open, at, decision, last)
             : FarShort(last) ? Short(slot, ladder, open, at, history, decision)
-            : new Standing(at, decision);
+            : new Standing(at, decision));
     }
+
+    /// <summary>On the last rung the goal reached is told with its date, because the targets that follow say nothing of it.</summary>
+    private static Standing WithGoal(Ladder ladder, TrainingHistory history, Standing standing) =>
+        standing.Exercise.Id == ladder.Rungs[^1].Exercise && LadderGoal.Reached(ladder, history) is { } date
+            ? standing with { Decision = standing.Decision with { Why = standing.Decision.Why.Advise($"{ladder.Goal}: done on {date.Short()}") } }
+            : standing;
 
     /// <summary>What a rung asks for when a lifter stays on it, or chooses it: its own history and nothing of the ladder's.</summary>
     internal static Decision AsOn(Slot slot, Exercise exercise, TrainingHistory history, LocalDate date) => Progress.Next(

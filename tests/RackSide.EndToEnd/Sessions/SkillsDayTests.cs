@@ -126,7 +126,7 @@ public sealed class SkillsDayTests
             }
         }
 
-        await lifter.Sees("done, leave");
+        var week = await lifter.Sees("done, leave");
         lifter.Press("KPEnter");
         (await lifter.Screen.WaitForEnd()).Should().Be(0);
 
@@ -137,7 +137,7 @@ public sealed class SkillsDayTests
         session.LeftOut.Should().BeEquivalentTo("pull-ups");
         session.Sets.Where(s => s.Set.Kind == SetKind.Hold).Should().ContainSingle().Which.Set.Done.Should().BeInRange(8, 19);
         session.Sets.Where(s => s.Set.Kind == SetKind.Share).Select(s => s.Set.Done).Should().Equal(20, 18, 16, 14, 12, 11, 9);
-        printed.Should().Contain($"held for {session.Sets.Where(s => s.Set.Kind == SetKind.Hold).Sum(s => s.Set.Done)} s in all");
+        week.Should().Contain($"holds {session.Sets.Where(s => s.Set.Kind == SetKind.Hold).Sum(s => s.Set.Done)} s");
         session.Standing.OfType<ItemTicked>().Select(t => t.Item).Should().Contain("wrists");
     }
 }

@@ -52,6 +52,10 @@ public static class RackPages
         ["hold-target"] = () => Plank().Wait(2).Press("E").Wait(28),
         ["checklist"] = () => TheRack.Skills().Check(),
         ["total"] = () => TheRack.Skills().To(i => i is TotalItem).Wait(30).Press("12E").RestOut(),
+        ["seconds-in-all"] = () => Wall().Wait(3).Press("E").Wait(5 + 27).Press("E").RestOut(),
+        ["hold-right-side"] = () => Wall().To(i => i is HoldItem).RestOut().Press("E").Wait(18).Press("E").Wait(3),
+        ["head-down-question"] = () => Wall().To(i => i is HeadDownItem).RestOut(),
+        ["head-down-come-down"] = () => Wall().To(i => i is HeadDownItem).RestOut().Press("1").Wait(3).Press("E").Wait(5 + 11),
         ["menu"] = () => Squat().Lift().Wait(13).Press("/"),
         ["more"] = () => Squat().Lift().Wait(13).Press("/*"),
         ["note"] = () => Squat().Lift().Wait(13).Press("/*1"),
@@ -97,6 +101,8 @@ public static class RackPages
         var rack = At(name);
         return SessionPages.Draw(rack.Session, Week(rack), new PageSize(columns, rows), rack.Now);
     }
+
+    private static TheRack Wall() => new TheRack(TollboothDay.Begin(TollboothDay.Wall)).Check();
 
     private static TheRack AfterMiss() => TheRack.Strength(TollboothDay.SquatOnMonday(65, 5, 5, 5, 5, 4));
 

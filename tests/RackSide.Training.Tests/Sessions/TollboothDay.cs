@@ -27,6 +27,8 @@ internal static class TollboothDay
         Exercise("db-curl", "Dumbbell curl", Motion.ElbowFlexion, LoadType.DumbbellPair),
         Exercise("close-push-up", "Close-hand push-up", Motion.ElbowExtension, LoadType.Bodyweight),
         Exercise("plank", "Forearm plank", Motion.CoreBrace, LoadType.Bodyweight) with { Held = true },
+        Exercise("side-plank", "Side plank", Motion.CoreBrace, LoadType.Bodyweight) with { Held = true, OneSided = true },
+        Exercise("feet-on-wall", "Feet-on-wall plank", Motion.VerticalPush, LoadType.Bodyweight) with { Held = true, Inverted = true },
         Exercise("push-up", "Push-up", Motion.HorizontalPush, LoadType.Bodyweight),
         Exercise("wrists", "Wrist preparation", Motion.Preparation, LoadType.Bodyweight),
     ]);
@@ -45,6 +47,13 @@ internal static class TollboothDay
         Slot("wrists", Motion.Preparation, "wrists", new Scheme.Tick(2), 0, ProgressKind.None, RampKind.None),
         Slot("push-ups", Motion.HorizontalPush, "push-up", new Scheme.Total(30), 60, ProgressKind.None, RampKind.None),
         Slot("core", Motion.CoreBrace, "plank", new Scheme.Hold(2, 20, 60), 60, ProgressKind.LongerHold, RampKind.None),
+    ]);
+
+    public static TrainingDay Wall { get; } = new("wall-day", "Wall day", DayKind.Skills,
+    [
+        Slot("time", Motion.CoreBrace, "plank", new Scheme.Accumulate(60, 60), 30, ProgressKind.None, RampKind.None),
+        Slot("sides", Motion.CoreBrace, "side-plank", new Scheme.Hold(2, 20, 45), 30, ProgressKind.LongerHold, RampKind.None),
+        Slot("wall", Motion.VerticalPush, "feet-on-wall", new Scheme.Hold(2, 15, 40), 60, ProgressKind.LongerHold, RampKind.None),
     ]);
 
     public static Lifter Ottoline { get; } = new("ottoline", "Ottoline Marsh", MassUnit.Kilogram, Evening);
