@@ -4,6 +4,7 @@ using RackSide.Logbook.Disks;
 using RackSide.Logbook.Storing;
 using RackSide.Training.History;
 using RackSide.Training.Measures;
+using RackSide.Training.Planning;
 
 namespace RackSide.Logbook;
 
@@ -160,6 +161,25 @@ public sealed class LiteLogbook : ILogbook
     /// <inheritdoc/>
     public IReadOnlyList<SessionRecord> Sessions(string lifter) =>
         Read(contents => contents.Sessions.Where(s => s.Head.Lifter == lifter).OrderBy(s => s.Head.Id));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<SessionCard> Cards(string lifter) => [.. Sessions(lifter).Select(LookBack.Card)];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<SessionRecord> Sessions(string lifter, IReadOnlySet<FactId> which) =>
+        [.. Sessions(lifter).Where(s => which.Contains(s.Head.Id))];
+
+    /// <inheritdoc/>
+    public Instant? LastEntry
+    {
+        get
+        {
+            lock (gate)
+            {
+                return ClockDoubt.Newest(store.Contents.Sessions, store.Contents.Told.Select(t => t.Fact));
+            }
+        }
+    }
 
     /// <inheritdoc/>
     public SessionRecord? Open(string lifter) => Sessions(lifter).LastOrDefault(s => !s.Closed);
