@@ -62,7 +62,7 @@ public sealed class LogbookSnapshot : ILogbook
     public SessionRecord? Open(string lifter) => Sessions(lifter).LastOrDefault(s => !s.Closed);
 
     /// <inheritdoc/>
-    public IReadOnlyList<WeighIn> WeighIns(string lifter) => [.. Storing.WeighIns.Of(Contents, lifter)];
+    public IReadOnlyList<WeighIn> WeighIns(string lifter) => [.. Storing.WeighIns.Of(Contents.Weights.Where(w => w.Lifter == lifter), Cards(lifter))];
 
     /// <inheritdoc/>
     public FactId NextId() => throw ReadOnly();
