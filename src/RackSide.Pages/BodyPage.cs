@@ -21,6 +21,9 @@ public abstract record BodyPage(string Title)
     /// <summary>A passing sentence, or null.</summary>
     public string? Said { get; init; }
 
+    /// <summary>What the page says of itself to whoever reads it line by line.</summary>
+    private protected virtual Telling Tells => new();
+
     /// <summary>The page.</summary>
     public abstract Page Draw(PageSize size);
 
@@ -31,7 +34,7 @@ public abstract record BodyPage(string Title)
     private protected Page Draw(PageSize size, IReadOnlyList<BodyLine> lines, int column = 0)
     {
         var active = Math.Max(0, lines.ToList().FindIndex(line => line.Active));
-        var canvas = new Canvas(size);
+        var canvas = new Canvas(size) { Tells = Tells };
         Frame.Header(canvas, Title, Place);
         var first = FirstShown(lines.Count, BodyText.Height(size), active);
         DrawLines(canvas, lines, first);

@@ -18,6 +18,9 @@ public sealed class Canvas
     /// <summary>Cells across and down.</summary>
     public PageSize Size { get; }
 
+    /// <summary>What the page says of itself to whoever reads it line by line.</summary>
+    public Telling Tells { get; set; } = new();
+
     /// <summary>Writes text from a place to the right; characters past the edge are dropped.</summary>
     public void Write(int column, int row, string text, Look look = Look.Plain)
     {
@@ -57,5 +60,5 @@ public sealed class Canvas
     }
 
     /// <summary>The finished page.</summary>
-    public Page Done() => new(Size, (Cell[])cells.Clone(), cursorColumn, cursorRow);
+    public Page Done() => new(Size, (Cell[])cells.Clone(), cursorColumn, cursorRow, Tells);
 }

@@ -16,6 +16,11 @@ public sealed record EntryPage(string Title, string Question, string Typed, int 
     /// <summary>What stands under the box; may be left out on a page too small for it.</summary>
     public string Below { get; init; } = "";
 
+    /// <summary>Whether letters may be typed.</summary>
+    public bool TakesLetters { get; init; }
+
+    private protected override Telling Tells => new() { Typing = Typed.Length > 0, TakesLetters = TakesLetters };
+
     /// <summary>The page.</summary>
     public override Page Draw(PageSize size)
     {

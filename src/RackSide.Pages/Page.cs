@@ -7,8 +7,9 @@ public sealed class Page
 {
     private readonly Cell[] cells;
 
-    internal Page(PageSize size, Cell[] cells, int cursorColumn, int cursorRow)
+    internal Page(PageSize size, Cell[] cells, int cursorColumn, int cursorRow, Telling tells)
     {
+        Tells = tells;
         Size = size;
         this.cells = cells;
         CursorColumn = cursorColumn;
@@ -23,6 +24,15 @@ public sealed class Page
 
     /// <summary>The row of the active place.</summary>
     public int CursorRow { get; }
+
+    /// <summary>What it says of itself to whoever reads it line by line.</summary>
+    public Telling Tells { get; }
+
+    /// <summary>The same page in printable ASCII alone.</summary>
+    public Page InAscii() => new(Size, [.. cells.Select(cell => cell with { Glyph = SevenBit.Of(cell.Glyph) })], CursorColumn, CursorRow, Tells);
+
+    /// <summary>The same page, which says something else of itself.</summary>
+    internal Page Telling(Telling tells) => new(Size, cells, CursorColumn, CursorRow, tells);
 
     /// <summary>The cell at a place.</summary>
     public Cell this[int column, int row] => cells[(row * Size.Columns) + column];

@@ -5,6 +5,17 @@ namespace RackSide.Pages;
 /// <param name="Rows">Cells down.</param>
 public readonly record struct PageSize(int Columns, int Rows)
 {
+    /// <summary>
+    /// A page that is read out line by line and not looked at: room for every line, no picture and no large digits.
+    /// </summary>
+    public static PageSize ToRead { get; } = new(100, 100) { Plain = true };
+
+    /// <summary>Whether the page is read line by line.</summary>
+    public bool Plain { get; init; }
+
+    /// <summary>Whether large digits may be drawn, on a page of at least so many rows.</summary>
+    internal bool HasDigits(int least) => !Plain && Rows >= least;
+
     /// <summary>Whether only the compact arrangement fits, as on a 7-inch panel with a large font.</summary>
-    public bool Compact => Columns < 72 || Rows < 20;
+    public bool Compact => Plain || Columns < 72 || Rows < 20;
 }

@@ -4,7 +4,7 @@ using Terminal.Gui.App;
 namespace RackSide.Screens;
 
 /// <summary>Rings the terminal's bell. The second of two follows later: terminals make one sound of two at once.</summary>
-internal sealed class BellRinger(IApplication app, bool sound)
+internal sealed class BellRinger(IApplication app, bool sound, Action<Bell>? alarm)
 {
     private const string Bel = "\a";
     private static readonly TimeSpan Apart = TimeSpan.FromMilliseconds(300);
@@ -16,6 +16,7 @@ internal sealed class BellRinger(IApplication app, bool sound)
             return;
         }
 
+        alarm?.Invoke(bell);
         Strike();
         if (bell is Bell.Twice)
         {

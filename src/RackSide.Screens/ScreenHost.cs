@@ -124,7 +124,7 @@ public static class ScreenHost
     }
 
     // Not unwound: the library would read the dead terminal for ever. The gate stays held, so that nothing follows.
-    private static void HangUp(Lock gate, Action? close)
+    internal static void HangUp(Lock gate, Action? close)
     {
         gate.TryEnter(Patience);
         try

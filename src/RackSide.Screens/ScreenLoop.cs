@@ -30,7 +30,7 @@ internal sealed class ScreenLoop
     public ScreenLoop(IApplication app, IConversation conversation, IClock clock, ScreenOptions options, Lock gate, Stir? stir = null)
     {
         (this.app, this.conversation, this.clock, this.gate) = (app, conversation, clock, gate);
-        bell = new BellRinger(app, options.Sound);
+        bell = new BellRinger(app, options.Sound, options.Alarm);
         View = new PageView(DrawGated, options.Colour);
         pulse = stir is null ? null : new Pulse(stir, TimeProvider.System);
         Nudges = new Nudges(stir is null ? null : stir.Up);

@@ -1,3 +1,5 @@
+using RackSide.Pages;
+
 namespace RackSide.Screens;
 
 /// <summary>What the screen must know of the terminal and of the lifter's wishes before it starts.</summary>
@@ -11,6 +13,9 @@ public sealed record ScreenOptions
 
     /// <summary>Whether the terminal's bell may ring.</summary>
     public bool Sound { get; init; } = true;
+
+    /// <summary>Called beside the bell, and where there is none; it must return at once. Null for nothing.</summary>
+    public Action<Bell>? Alarm { get; init; }
 
     /// <summary>
     /// Called once when the terminal is gone, to close what must be closed; the process ends with

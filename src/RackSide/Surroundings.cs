@@ -6,6 +6,9 @@ namespace RackSide;
 /// <param name="Error">Messages.</param>
 internal sealed record Surroundings(Func<string, string?> Environment, TextWriter Out, TextWriter Error)
 {
+    /// <summary>What is typed, line by line.</summary>
+    public TextReader In { get; init; } = TextReader.Null;
+
     /// <summary>The size of the terminal that data goes to, asked for each time; null where data goes elsewhere.</summary>
     public Func<(int Columns, int Rows)?> TerminalSize { get; init; } = () => null;
 }

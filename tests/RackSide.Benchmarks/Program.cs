@@ -7,6 +7,12 @@ if (args is ["plans"])
     return;
 }
 
+if (args is ["turns"])
+{
+    TurnTimes.Print();
+    return;
+}
+
 if (args is ["accepted-set"])
 {
     AcceptedSet.Print();

@@ -11,7 +11,7 @@ internal static partial class Rooms
     public static IReadOnlyList<string> Order { get; } =
     [
         "Measures", "Exercises", "Kit", "Plans", "Schedule", "Loading", "History", "Progression", "Strength", "Skills",
-        "Body", "Safety", "Planning", "Sessions", "Summary",
+        "Body", "Safety", "Planning", "Forecasting", "Sessions", "Summary",
     ];
 
     /// <summary>What in these sources goes against the order, one sentence each.</summary>

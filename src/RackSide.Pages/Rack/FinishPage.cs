@@ -9,7 +9,7 @@ internal static class FinishPage
 {
     public static Page Draw(Session s, Finishing p, WeekSummary? week, PageSize size)
     {
-        var canvas = new Canvas(size);
+        var canvas = new Canvas(size) { Tells = new() { Typing = p.Typed.Length > 0 } };
         if (week is not null)
         {
             WeekPage.Draw(canvas, week);

@@ -11,6 +11,7 @@ internal static class HoldPage
     {
         var item = (HoldItem)s.Place.Current!;
         var (size, left) = (canvas.Size, canvas.Size.Compact ? 0 : SlotList.Width + 2);
+        canvas.Tells = canvas.Tells with { Typing = p.Typed.Length > 0, State = State(s, p) };
         SessionPages.Header(canvas, s, Words.Name(s, item).ToUpperInvariant());
         if (!size.Compact)
         {
@@ -50,7 +51,7 @@ internal static class HoldPage
         var text = Seconds(s, p);
         var room = canvas.Size.Columns - left - 4;
         var scale = BigDigits.Scale(text, room, Math.Max(BigDigits.Dots, (canvas.Size.Rows * 45 / 100) - 1));
-        if (scale.Rows == 0 || canvas.Size.Rows < 11)
+        if (scale.Rows == 0 || !canvas.Size.HasDigits(11))
         {
             canvas.Write(left, row, $"{text} s", Look.Bold);
             canvas.Cursor(left, row);

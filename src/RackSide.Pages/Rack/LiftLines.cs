@@ -24,7 +24,7 @@ internal static class LiftLines
         var work = s.Place.Work(item.Slot).ToList();
         yield return p.Field == Field.Load ? "changing the weight; * goes back to reps" : "";
         yield return Labelled("plates", LoadWords.Plates(s, p, item));
-        yield return Labelled("load", SetInHand.Load(s, p) is { } load ? LoadWords.With(exercise, load) : "");
+        yield return Labelled("load", SetInHand.Load(s, p) is { } load ? LoadWords.With(exercise, load, s.Setting.Kit) : "");
         yield return item is RampItem ramp and not SearchItem ? Labelled("ramp", Ramp(ramp)) : "";
         yield return BeforeLoading.Reminder(exercise, s.Setting.Kit) is { } safety && work.Count == 0 ? Labelled("safety", safety) : "";
         yield return item is SearchItem ? Labelled("search", "few reps; stop well short of the limit") : "";

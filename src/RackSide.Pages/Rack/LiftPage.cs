@@ -16,6 +16,7 @@ internal static class LiftPage
         var item = (SlotItem)s.Place.Current!;
         var margin = canvas.Size.Compact ? 0 : 1;
         SessionPages.Header(canvas, s, Words.Name(s, item).ToUpperInvariant());
+        canvas.Tells = canvas.Tells with { Typing = p.Typed.Length > 0 };
         var row = DrawDigits(canvas, s, p, margin, DrawTitle(canvas, s, item, margin));
         if (!canvas.Size.Compact)
         {
@@ -56,7 +57,7 @@ internal static class LiftPage
         var size = canvas.Size;
         var text = Digits(s, p);
         var scale = BigDigits.Scale(text, size.Columns - left - (size.Compact ? 0 : UnitRoom), Math.Max(BigDigits.Dots, size.Rows * 40 / 100));
-        if (scale.Rows == 0 || size.Rows < 12)
+        if (scale.Rows == 0 || !size.HasDigits(12))
         {
             canvas.Write(left, row, Shown(s, p), Look.Bold);
             canvas.Cursor(left, row);
@@ -78,14 +79,14 @@ internal static class LiftPage
             return row;
         }
 
-        var each = stack.Side.Count == 0 ? "the empty bar" : $"each side: {string.Join(" + ", stack.Side.Select(m => m.Number))}";
+        var each = stack.Side.Count == 0 ? "the empty bar" : $"each side: {string.Join(" + ", stack.Side.Select(m => stack.NamesUnits ? m.ToString() : m.Number))}";
         canvas.Write(left, row, each, Look.Bold);
-        if (left + each.Length + 10 <= canvas.Size.Columns)
+        if (left + each.Length + Bar(stack).Length + 4 <= canvas.Size.Columns)
         {
-            canvas.WriteRight(canvas.Size.Columns - 1, row, $"bar {stack.Bar.Mass.Number}");
+            canvas.WriteRight(canvas.Size.Columns - 1, row, Bar(stack));
         }
 
-        if (stack.Side.Count > 0 && Frame.Bottom(canvas.Size) - row >= SleevePicture.Rows + 5)
+        if (stack.Side.Count > 0 && !canvas.Size.Plain && Frame.Bottom(canvas.Size) - row >= SleevePicture.Rows + 5)
         {
             SleevePicture.Draw(canvas, left, row + 1, stack);
             return row + SleevePicture.Rows + 2;
@@ -93,6 +94,10 @@ internal static class LiftPage
 
         return row + 1;
     }
+
+    /// <summary>The bar as it is picked up: <c>bar 20</c>, <c>bar 20 + collars 2 x 2.5</c>.</summary>
+    private static string Bar(BarStack stack) => $"bar {(stack.NamesUnits ? stack.Bar.Bare.ToString() : stack.Bar.Bare.Number)}"
+        + (stack.Bar.Collar is { } collar ? $" + collars 2 x {(stack.NamesUnits ? collar.ToString() : collar.Number)}" : "");
 
     private static void DrawLines(Canvas canvas, Session s, Lifting p, SlotItem item, int left, int row)
     {

@@ -1,4 +1,5 @@
 using RackSide.Training.Exercises;
+using RackSide.Training.Kit;
 using RackSide.Training.Loading;
 using RackSide.Training.Measures;
 using RackSide.Training.Sessions;
@@ -20,7 +21,7 @@ internal static class LoadWords
         return next is SlotItem of && to is { Amount: > 0 } load
             ? load == s.LastSet?.Set.Load && of.Asked.Exercise == s.LastSet.Set.Exercise
                 ? "same load, nothing to change"
-                : With(s.Setting.Catalogue[of.Asked.Exercise], load)
+                : With(s.Setting.Catalogue[of.Asked.Exercise], load, s.Setting.Kit)
             : "";
     }
 
@@ -35,14 +36,22 @@ internal static class LoadWords
             : "";
 
     /// <summary>What a load that goes on no bar is, in the hands of the one who fetches it; empty for a bar or no load.</summary>
-    public static string With(Exercise exercise, Mass load) => exercise.LoadType switch
+    public static string With(Exercise exercise, Mass load, GymKit kit) => exercise.LoadType switch
     {
         _ when load.Amount == 0 => "",
+        LoadType.DumbbellPair or LoadType.DumbbellSingle when HandleLoading.StackFor(load, exercise.LoadType, kit) is { } handle =>
+            OnHandle(handle, exercise.LoadType),
         LoadType.DumbbellPair => $"with the pair of {load} dumbbells",
         LoadType.DumbbellSingle => $"with the {load} dumbbell",
-        LoadType.MachineStack => $"with the pin at {load}",
+        LoadType.MachineStack => $"with {PinAndAddOns.For(load, exercise, kit)?.Text ?? $"the pin at {load}"}",
         LoadType.AddedWeight => $"with {load} on the belt",
         LoadType.Assisted => $"with {load} of help: less is harder",
         _ => "",
     };
+
+    private static string OnHandle(BarStack handle, LoadType type)
+    {
+        var plates = handle.Side.Count == 0 ? "bare" : $"{string.Join(" + ", handle.Side.Select(p => handle.NamesUnits ? p.ToString() : p.Number))} on each end";
+        return type == LoadType.DumbbellPair ? $"with two of {handle.Bar.Name}, {plates}" : $"with {handle.Bar.Name}, {plates}";
+    }
 }

@@ -15,6 +15,7 @@ internal static class QuestionPage
     {
         var item = (AskItem)s.Place.Current!;
         var (size, margin, top) = (canvas.Size, canvas.Size.Compact ? 0 : 1, Frame.Top(canvas.Size));
+        canvas.Tells = canvas.Tells with { Typing = p.Typed.Length > 0 };
         SessionPages.Header(canvas, s, Words.Name(s, item).ToUpperInvariant());
         canvas.Write(margin, top, State, Look.Bold | Look.Reverse);
         var written = RestPage.Written(s);
@@ -33,7 +34,7 @@ internal static class QuestionPage
         const string Unit = " more good reps";
         var (size, text) = (canvas.Size, AnswerInHand.Left(p).ToString(CultureInfo.InvariantCulture));
         var scale = BigDigits.Scale(text, size.Columns - left - Unit.Length, Math.Max(BigDigits.Dots, size.Rows * 30 / 100));
-        if (scale.Rows == 0 || size.Rows < 12)
+        if (scale.Rows == 0 || !size.HasDigits(12))
         {
             canvas.Write(left, row, text + Unit, Look.Bold);
             canvas.Cursor(left, row);

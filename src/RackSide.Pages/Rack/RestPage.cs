@@ -9,6 +9,7 @@ internal static class RestPage
     public static void Draw(Canvas canvas, Session s, Resting p)
     {
         var (size, margin) = (canvas.Size, canvas.Size.Compact ? 0 : 1);
+        canvas.Tells = canvas.Tells with { Left = p.Clock.IsHeld ? null : p.Clock.Left(s.Now) };
         SessionPages.Header(canvas, s, Done(s));
         var top = Frame.Top(size);
         canvas.Write(margin, top, State(s, p), Look.Bold | Look.Reverse);
@@ -43,7 +44,7 @@ internal static class RestPage
     {
         var (size, text) = (canvas.Size, Words.Clock(p.Clock.Left(s.Now)));
         var scale = BigDigits.Scale(text, size.Columns - 2, Math.Max(BigDigits.Dots, size.Rows * 45 / 100));
-        if (scale.Rows == 0 || size.Rows < 11)
+        if (scale.Rows == 0 || !size.HasDigits(11))
         {
             canvas.Write(0, row, text, Look.Bold);
             canvas.Cursor(0, row);

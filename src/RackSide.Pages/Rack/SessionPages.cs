@@ -18,20 +18,31 @@ public static class SessionPages
     public static Page Draw(Session session, WeekSummary? week, PageSize size, Instant now)
     {
         var s = session with { Now = Instant.Max(now, session.Now) };
-        return s.Phase switch
-        {
-            Ticking => Painted(size, c => ChecklistPage.Draw(c, s)),
-            Lifting p => Painted(size, c => LiftPage.Draw(c, s, p)),
-            Asking p => Painted(size, c => QuestionPage.Draw(c, s, p)),
-            Resting p => Painted(size, c => RestPage.Draw(c, s, p)),
-            Holding p => Painted(size, c => HoldPage.Draw(c, s, p)),
-            Choosing p => ChoicePage.Draw(s, p, size),
-            Reading p => LeafPage.Draw(s, p, size),
-            Finishing p => FinishPage.Draw(s, p, week, size),
-            Ended => FinishPage.Draw(s, new Finishing(s.Now), week, size),
-            _ => throw new UnreachableException(),
-        };
+        var page = OfPhase(s, week, size);
+        return page.Telling(page.Tells with { Topic = Topic(s.Phase, s), Pending = s.WriteTrouble is null && !s.Unwritten.IsEmpty });
     }
+
+    /// <summary>A session's page is another one where it waits for another thing, or for the same of another set.</summary>
+    private static string Topic(Phase phase, Session s) => phase switch
+    {
+        Choosing p => $"{p.What} {Topic(p.Under, s)}",
+        Reading p => $"{p.What} {Topic(p.Under, s)}",
+        _ => $"{phase.GetType().Name} {s.Place.Current?.Key} {s.WriteTrouble}",
+    };
+
+    private static Page OfPhase(Session s, WeekSummary? week, PageSize size) => s.Phase switch
+    {
+        Ticking => Painted(size, c => ChecklistPage.Draw(c, s)),
+        Lifting p => Painted(size, c => LiftPage.Draw(c, s, p)),
+        Asking p => Painted(size, c => QuestionPage.Draw(c, s, p)),
+        Resting p => Painted(size, c => RestPage.Draw(c, s, p)),
+        Holding p => Painted(size, c => HoldPage.Draw(c, s, p)),
+        Choosing p => ChoicePage.Draw(s, p, size),
+        Reading p => LeafPage.Draw(s, p, size),
+        Finishing p => FinishPage.Draw(s, p, week, size),
+        Ended => FinishPage.Draw(s, new Finishing(s.Now), week, size),
+        _ => throw new UnreachableException(),
+    };
 
     private static Page Painted(PageSize size, Action<Canvas> draw)
     {

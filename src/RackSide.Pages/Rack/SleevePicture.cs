@@ -22,7 +22,7 @@ internal static class SleevePicture
         var x = column + 7;
         foreach (var (plate, i) in stack.Side.Select((p, i) => (p, i)))
         {
-            x += DrawPlate(canvas, x, axis, plate.Number, HalfHeight(plate), Shades[i % Shades.Length]);
+            x += DrawPlate(canvas, x, axis, stack.NamesUnits ? plate.ToString().Replace(" ", "", StringComparison.Ordinal) : plate.Number, HalfHeight(plate), Shades[i % Shades.Length]);
         }
 
         canvas.Fill(x, axis, 5, '─');

@@ -49,9 +49,14 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
         var minutes = (int)Math.Round(texts.Estimate.TotalMinutes);
         Frame.Header(canvas, texts.Title, $"about {minutes} min");
         var row = DrawSlots(canvas, Frame.Top(size));
-        DrawNotes(canvas, row, said);
+        DrawNotes(canvas, row);
         KeyHint[] hints = [new("ENTER", "begin"), new("+ -", "look at each"), new("/", "leave"), new("!", "stop signs"), new("*", "less time, calendar", "more"), .. CanBeTold ? [new(KeyTable.Pad(Verb.Point), "a set you know", "known set")] : Array.Empty<KeyHint>()];
         Frame.Keys(canvas, [.. hints.Take(size.Columns < NarrowColumns ? 4 : hints.Length)]);
+        if (said is not null)
+        {
+            canvas.Write(1, size.Rows - 3, $" {Frame.Fit(said, size.Columns - 4)} ", Look.Bold);
+        }
+
         return canvas.Done();
     }
 
@@ -107,7 +112,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
         return row;
     }
 
-    private void DrawNotes(Canvas canvas, int row, string? said)
+    private void DrawNotes(Canvas canvas, int row)
     {
         var size = canvas.Size;
         var width = size.Columns - 2;
@@ -119,11 +124,6 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
         foreach (var (note, i) in notes.Select((n, i) => (n, i)).Where(n => row + n.i < Frame.Bottom(size)))
         {
             canvas.Write(size.Compact ? 0 : 1, row + i, note);
-        }
-
-        if (said is not null)
-        {
-            canvas.Write(1, size.Rows - 3, $" {said} ", Look.Bold);
         }
     }
 

@@ -14,6 +14,7 @@ internal static class NamePage
 
     public static EntryPage View(SetUpState state) => new(SetUpHints.Title("name"), "Who trains here?", state.TypedName, Room)
     {
+        TakesLetters = true,
         Place = SetUpHints.Place(state),
         Below = $"ENTER alone takes the name {SetUpState.DefaultName}.",
         Hints = [SetUpHints.GoOn, new("letters", "type the name"), SetUpHints.Back, SetUpHints.StopSigns],

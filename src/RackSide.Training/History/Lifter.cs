@@ -14,4 +14,8 @@ namespace RackSide.Training.History;
 /// </param>
 /// <param name="AvoidInverted">Whether head-down work is replaced by floor work.</param>
 public sealed record Lifter(
-    string Key, string Name, MassUnit Unit, Instant Joined, bool CautionsRead = false, bool AvoidInverted = false);
+    string Key, string Name, MassUnit Unit, Instant Joined, bool CautionsRead = false, bool AvoidInverted = false)
+{
+    /// <summary>What was told for the numbers on food, water and sleep.</summary>
+    public BodyProfile Body { get; init; } = BodyProfile.Empty;
+}

@@ -7,9 +7,12 @@ namespace RackSide.Training.Loading;
 internal static class AsFewPlates
 {
     /// <summary>The next best other stack of the same mass and number of plates, heaviest inside; null where there is none.</summary>
-    public static IReadOnlyList<Mass>? OtherThan(IReadOnlyList<Mass> side, GymKit kit) =>
-        Ways([.. kit.Plates.Where(p => p.Pairs > 0 && p.Mass.Amount > 0).OrderByDescending(p => p.Mass)], side.Sum(p => p.Kilograms), side.Count)
-            .FirstOrDefault(way => !way.SequenceEqual(side));
+    public static IReadOnlyList<Mass>? OtherThan(BarStack stack, GymKit kit) =>
+        Ways([.. kit.Plates.Where(p => p.Pairs > 0 && p.Mass.Amount > 0).OrderByDescending(p => p.Mass)], stack.Side.Sum(p => p.Kilograms), stack.Side.Count)
+            .FirstOrDefault(way => !way.SequenceEqual(stack.Side) && Fits(way, stack.Bar, kit));
+
+    private static bool Fits(IEnumerable<Mass> way, Bar bar, GymKit kit) =>
+        !(way.Sum(m => kit.Plates.FirstOrDefault(p => p.Mass == m)?.Thickness ?? 0) > bar.Sleeve);
 
     /// <summary>All ways, those with the larger plates inside first.</summary>
     private static IEnumerable<IReadOnlyList<Mass>> Ways(PlatePairs[] plates, decimal kilograms, int count)

@@ -1,3 +1,4 @@
+using RackSide.Training.Exercises;
 using RackSide.Training.Kit;
 using RackSide.Training.Measures;
 
@@ -11,16 +12,21 @@ public static class BarLoading
     /// is weighed up, because taking the largest plate that fits fails on a small set.
     /// </summary>
     /// <returns>The loaded bar, or null where the plates cannot make the load.</returns>
-    public static BarStack? StackFor(Mass load, GymKit kit) => new BarTable(kit).At(load);
+    public static BarStack? StackFor(Mass load, GymKit kit, Exercise? exercise = null) => new BarTable(kit, exercise).At(load);
 
     /// <summary>Says in words whether a load can be made, with what, and otherwise what there is instead.</summary>
-    public static Loadable Explain(Mass target, GymKit kit)
+    /// <param name="target">The load.</param>
+    /// <param name="kit">The gym.</param>
+    /// <param name="exercise">Whose bars are meant; null for those kept for none.</param>
+    public static Loadable Explain(Mass target, GymKit kit, Exercise? exercise = null) => Explain(target, kit, new BarTable(kit, exercise));
+
+    /// <summary>The same with the table of the bars at hand.</summary>
+    internal static Loadable Explain(Mass target, GymKit kit, BarTable table)
     {
-        var table = new BarTable(kit);
         var loads = new ReachableLoads(table.Loads);
         var (stack, below, above) = (table.At(target), loads.Below(target), loads.Above(target));
-        var text = stack is not null
-            ? LoadWords.Made(stack, kit)
+        var text = stack is not null ? LoadWords.Made(stack, kit, table.Main!)
+            : table.IsTooLong(target) ? LoadWords.TooLong(target, below, above)
             : LoadWords.NotMade(target, below, above, MissingPair.For(target, kit, table));
         return new(target, stack, below, above, text);
     }

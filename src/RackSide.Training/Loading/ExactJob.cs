@@ -33,6 +33,8 @@ internal sealed class ExactJob
         Counts = Capped([.. owned.Select((p, i) => Math.Max(p.Worn, Math.Min(p.Count, (int)Math.Min(MostOfAKind, Math.Max(Heaviest - Bar, 0) / Twice[i]))))]);
         Start = [.. job.Start.Where(p => p.Amount > 0).Select(p => Array.IndexOf(Kinds, p))];
         (HeaviestInside, StrippedAtEnd, Room) = (job.HeaviestInside, job.StrippedAtEnd, job.Room);
+        Sleeve = job.Sleeve is { } sleeve ? Width(sleeve) : null;
+        Widths = [.. Kinds.Select(k => Sleeve is null ? 0 : Width(job.Plates.FirstOrDefault(p => p.Mass == k)?.Thickness ?? 0))];
     }
 
     /// <summary>The bar.</summary>
@@ -65,6 +67,12 @@ internal sealed class ExactJob
 
     public int? Room { get; }
 
+    /// <summary>The room on a sleeve in ten-thousandths of a millimetre; null where it is not told.</summary>
+    public long? Sleeve { get; }
+
+    /// <summary>How much of it a plate of each kind takes.</summary>
+    public long[] Widths { get; }
+
     /// <summary>
     /// How far a load is from a band's ideal, for each time it is done. Last in it are counted the sets over their ideal,
     /// too few to weigh against one unit, so that of two loads equally near the lighter is better.
@@ -74,6 +82,8 @@ internal sealed class ExactJob
 
     /// <summary>A sum of deviations in kilograms.</summary>
     public decimal Kilograms(long deviation) => unit.Kilograms(deviation / Over);
+
+    private static long Width(decimal millimetres) => decimal.ToInt64(millimetres * 10_000);
 
     private long Over => SetOf.Length + 1;
 

@@ -26,7 +26,7 @@ public static class FewestPlates
         var exact = new ExactJob(job);
         var sleeve = new SleeveStates(exact);
         Intervals? rows = null;
-        while (!IsSettled(exact, sleeve, rows))
+        while (!IsSettled(exact, sleeve, rows is { Whole: { CanBe: true } best } ? best.Handled : null))
         {
             sleeve.Deepen();
             rows = EverySetIsMade(exact, sleeve) ? new Intervals(exact, sleeve) : null;
@@ -35,14 +35,16 @@ public static class FewestPlates
         return rows is { Whole.CanBe: true } ? Told(exact, rows) : null;
     }
 
-    private static bool IsSettled(ExactJob job, SleeveStates sleeve, Intervals? rows) =>
-        (sleeve.Exhausted && sleeve.Depth > 0) || (rows is { Whole: { CanBe: true } best } && sleeve.Depth >= DeepestWorthwhile(job, best.Handled));
+    /// <summary>Whether deeper stacks cannot lead to a better plan than the one found, which handles so many plates.</summary>
+    internal static bool IsSettled(ExactJob job, SleeveStates sleeve, int? handled) =>
+        (sleeve.Exhausted && sleeve.Depth > 0) || (handled is { } found && sleeve.Depth >= DeepestWorthwhile(job, found));
 
     /// <summary>The most new plates a stack can hold in a plan that handles no more than this.</summary>
     private static int DeepestWorthwhile(ExactJob job, int handled) =>
         job.StrippedAtEnd ? (handled - job.Start.Length) / 2 : handled;
 
-    private static bool EverySetIsMade(ExactJob job, SleeveStates sleeve)
+    /// <summary>Whether each set can be made with the stacks made so far.</summary>
+    internal static bool EverySetIsMade(ExactJob job, SleeveStates sleeve)
     {
         foreach (var set in job.Sets)
         {

@@ -10,13 +10,13 @@ internal static class LoadWords
     public static string Plates(IEnumerable<Mass> plates, bool withUnit) => string.Join(" + ", plates.Select(p => One(p, withUnit)));
 
     /// <summary>What makes a load, and by which rule where as few other plates would make it too.</summary>
-    public static string Made(BarStack stack, GymKit kit)
+    public static string Made(BarStack stack, GymKit kit, Bar main)
     {
-        var other = AsFewPlates.OtherThan(stack.Side, kit) ?? [];
+        var other = AsFewPlates.OtherThan(stack, kit) ?? [];
         var withUnit = MassSum.Mixed([stack.Bar.Mass, .. stack.Side, .. other]);
-        var bar = stack.Bar == kit.MainBar ? "the bar" : stack.Bar.Name;
+        var bar = stack.Bar == main ? "the bar" : stack.Bar.Name;
         return stack.Side.Count == 0
-            ? $"loadable: {stack.Total} is {bar} alone"
+            ? $"loadable: {stack.Total} is {bar} alone{(stack.Bar.Collar is null ? "" : ", with its collars")}"
             : $"loadable: {stack.Total} is {Plates(stack.Side, withUnit)} on each side of {bar}"
                 + (other.Count > 0 ? $", as few plates as {Plates(other, withUnit)} and the larger inside" : "");
     }
@@ -29,6 +29,13 @@ internal static class LoadWords
             ? $"needs {(m.AnotherOfThem ? "another" : "a")} {One(m.Plate, withUnit)} pair"
             : below is null ? "is lighter than the empty bar" : "needs plates that are not here";
         return $"not loadable: {One(target, withUnit)} {why}; {Instead(below, above, withUnit)}";
+    }
+
+    /// <summary>Why a load whose plates are there cannot be made.</summary>
+    public static string TooLong(Mass target, Mass? below, Mass? above)
+    {
+        var withUnit = MassSum.Mixed([target, .. Known(below), .. Known(above)]);
+        return $"not loadable: the plates for {One(target, withUnit)} do not fit on the sleeve; {Instead(below, above, withUnit)}";
     }
 
     private static string Instead(Mass? below, Mass? above, bool withUnit) => (below, above) switch

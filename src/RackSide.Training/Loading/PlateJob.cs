@@ -32,6 +32,9 @@ public sealed record PlateJob
     /// <summary>The most plates one sleeve takes, or null where that is not told.</summary>
     public int? Room { get; init; }
 
+    /// <summary>The room on one sleeve in millimetres, for plates whose thickness is told; null where it is not told.</summary>
+    public decimal? Sleeve { get; init; }
+
     /// <summary>A row of sets on a gym's bar.</summary>
     /// <param name="bar">The bar they are all done with.</param>
     /// <param name="kit">The gym, for its plates.</param>
@@ -42,6 +45,7 @@ public sealed record PlateJob
         Bar = bar.Mass,
         Plates = kit.Plates,
         Sets = sets,
+        Sleeve = bar.Sleeve,
         Start = onBar?.Bar == bar ? onBar.Side : [],
     };
 }

@@ -42,10 +42,14 @@ public static class RampSteps
     /// <param name="kit">The gym, for its bars.</param>
     /// <returns>The steps, lightest first; empty where there is nothing to ramp.</returns>
     public static IReadOnlyList<RampStep> For(RampKind kind, Mass work, Exercise exercise, ReachableLoads loads, GymKit kit) =>
+        For(kind, work, exercise, loads, new BarTable(kit, exercise));
+
+    /// <summary>The same with the table of its bars at hand.</summary>
+    internal static IReadOnlyList<RampStep> For(RampKind kind, Mass work, Exercise exercise, ReachableLoads loads, BarTable table) =>
         (kind, exercise.LoadType) switch
         {
             (RampKind.None, _) => [],
-            (_, LoadType.Barbell) => OnBar(kind, work, loads, new BarTable(kit)),
+            (_, LoadType.Barbell) => OnBar(kind, work, loads, table),
             (_, LoadType.DumbbellPair or LoadType.DumbbellSingle or LoadType.MachineStack) =>
                 Climb(kind, work, [.. loads.All.Where(l => l.Amount > 0)]),
             _ => [],

@@ -21,11 +21,17 @@ public static class Ramps
     /// <param name="onBar">The loaded bar that the exercise before it left; null for a bare bar.</param>
     /// <returns>The sets, lightest first; empty where there is nothing to ramp.</returns>
     public static IReadOnlyList<RampSet> For(
-        RampKind kind, Mass work, Exercise exercise, ReachableLoads loads, GymKit kit, BarStack? onBar = null)
+        RampKind kind, Mass work, Exercise exercise, ReachableLoads loads, GymKit kit, BarStack? onBar = null) =>
+        For(kind, work, exercise, loads, new KitLoads(kit), onBar);
+
+    /// <summary>The same with what the kit can load at hand.</summary>
+    internal static IReadOnlyList<RampSet> For(
+        RampKind kind, Mass work, Exercise exercise, ReachableLoads loads, KitLoads kit, BarStack? onBar)
     {
-        var steps = RampSteps.For(kind, work, exercise, loads, kit);
-        return exercise.LoadType == LoadType.Barbell && steps.Count > 0 && new BarTable(kit).BarFor(work) is { } bar
-            ? Chosen(steps, FewestPlates.For(PlateJob.On(bar, kit, [.. steps.Select(s => s.Band), LoadBand.Exactly(work)], onBar)), bar, loads)
+        var table = kit.TableFor(exercise);
+        var steps = RampSteps.For(kind, work, exercise, loads, table);
+        return exercise.LoadType == LoadType.Barbell && steps.Count > 0 && table.BarFor(work) is { } bar
+            ? Chosen(steps, FewestPlates.For(PlateJob.On(bar, kit.Kit, [.. steps.Select(s => s.Band), LoadBand.Exactly(work)], onBar)), bar, loads)
             : [.. steps.Select(s => new RampSet(s.Load, s.Reps))];
     }
 

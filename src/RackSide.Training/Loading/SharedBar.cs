@@ -15,74 +15,65 @@ public static class SharedBar
     public static Duration LongestStandingBy { get; } = Duration.FromSeconds(60);
 
     /// <summary>
-    /// The order of the sets still to do. Every order within the rule is planned with <see cref="FewestPlates"/> from what
-    /// is on the bar now; the one that handles the fewest plates is taken, of these the one nearest to strict turns, then
-    /// the one in which the first lifter begins.
+    /// The order of the sets still to do, from what is on the bar now: of all orders within the rule the one that handles
+    /// the fewest plates, of these the one nearest to strict turns, then the one in which the first lifter begins. It is
+    /// exact, as <see cref="FewestPlates"/> is for one order.
     /// </summary>
     /// <param name="gym">The bar, the plates, what is on now and whether the bar is stripped; its own sets do not count.</param>
     /// <param name="first">Whose turn it is by the clock.</param>
     /// <param name="second">The other.</param>
     /// <param name="mayBegin">Whether the second may begin instead; not where the first has a set in hand.</param>
+    /// <param name="run">How many sets the second has just done one after the other; 0 where nobody has lifted yet.</param>
     /// <returns>The order; null where a set cannot be made or there is none.</returns>
-    public static TurnOrder? Order(PlateJob gym, BarUser first, BarUser second, bool mayBegin = true)
+    public static TurnOrder? Order(PlateJob gym, BarUser first, BarUser second, bool mayBegin = true, int run = 0)
     {
         BarUser[] both = [first, second];
-        var orders = Orders(both, [], mayBegin)
-            .Select(turns => (Turns: turns, Plan: FewestPlates.For(gym with { Sets = [.. turns.Select(t => both[t.Lifter].Sets[t.Set].Band)] })))
-            .Where(o => o.Plan is not null)
-            .Select(o => (o.Turns, Plan: o.Plan!))
-            .ToList();
-        if (orders.Count == 0)
+        var sets = both.SelectMany(b => b.Sets).Select(s => s.Band).ToList();
+        if (sets.Count == 0 || Search(gym with { Sets = sets }, both, mayBegin, run) is not { } found)
         {
             return null;
         }
 
-        var inTurn = orders.MinBy(o => (OutOfTurn(o.Turns, both), o.Turns[0].Lifter));
-        var best = orders.MinBy(o => (o.Plan.Handled, OutOfTurn(o.Turns, both), o.Turns[0].Lifter, o.Plan.PlatesOn, o.Plan.DeviationKilograms));
-        return new(best.Turns, best.Plan, Why(best.Turns, both, inTurn.Plan.Handled - best.Plan.Handled));
+        var (best, inTurn) = (Plan(gym, both, found.Best), Plan(gym, both, TurnSearch.InTurn(both)));
+        return new(found.Best, best, Why(found.Best, both, inTurn.Handled - best.Handled, run));
     }
 
-    private static IEnumerable<IReadOnlyList<BarTurn>> Orders(BarUser[] both, IReadOnlyList<BarTurn> done, bool mayBegin)
+    private static PlatePlan Plan(PlateJob gym, BarUser[] both, IEnumerable<BarTurn> turns) =>
+        FewestPlates.For(gym with { Sets = [.. turns.Select(t => both[t.Lifter].Sets[t.Set].Band)] })!;
+
+    /// <summary>Stacks are made deeper until no deeper one can pay, as for one order; once an order is found, in one go.</summary>
+    private static TurnSearch? Search(PlateJob job, BarUser[] both, bool mayBegin, int run)
     {
-        var next = new[] { done.Count(t => t.Lifter == 0), done.Count(t => t.Lifter == 1) };
-        if (next[0] == both[0].Sets.Count && next[1] == both[1].Sets.Count)
+        var exact = new ExactJob(job);
+        ExactBand[] kinds = [.. exact.Sets.Select(s => s with { Times = 1 }).Distinct()];
+        int[] all = [.. exact.SetOf.Select(set => Array.IndexOf(kinds, exact.Sets[set] with { Times = 1 }))];
+        int[][] bands = [all[..both[0].Sets.Count], all[both[0].Sets.Count..]];
+        var sleeve = new SleeveStates(exact);
+        TurnSearch? found = null;
+        while (!FewestPlates.IsSettled(exact, sleeve, found?.Handled))
         {
-            return done.Count > 0 ? [done] : [];
+            do
+            {
+                sleeve.Deepen();
+            }
+            while (found is not null && !FewestPlates.IsSettled(exact, sleeve, found.Handled));
+
+            found = FewestPlates.EverySetIsMade(exact, sleeve)
+                ? new(both, bands, new TurnRows(exact, sleeve, kinds), exact.Start.Length, mayBegin, run)
+                : null;
         }
 
-        return
-            from lifter in new[] { 0, 1 }
-            where next[lifter] < both[lifter].Sets.Count && MayGo(lifter, next, both, done, mayBegin)
-            from order in Orders(both, [.. done, new(lifter, next[lifter])], mayBegin)
-            select order;
+        return found;
     }
 
-    private static bool MayGo(int lifter, int[] next, BarUser[] both, IReadOnlyList<BarTurn> done, bool mayBegin)
-    {
-        if (next[1 - lifter] == both[1 - lifter].Sets.Count)
-        {
-            return true;
-        }
-
-        return done switch
-        {
-            [] => lifter == 0 || mayBegin,
-            [.., var last] when last.Lifter != lifter => true,
-            [.., var before, _] when before.Lifter == lifter => false,
-            _ => both[lifter].Sets[next[lifter]].RestBefore <= LongestStandingBy,
-        };
-    }
-
-    /// <summary>How often one goes again although the other has a set to do.</summary>
-    private static int OutOfTurn(IReadOnlyList<BarTurn> turns, BarUser[] both) => Again(turns, both).Count();
-
-    private static IEnumerable<BarTurn> Again(IReadOnlyList<BarTurn> turns, BarUser[] both) =>
-        from i in Enumerable.Range(1, Math.Max(turns.Count - 1, 0))
-        where turns[i].Lifter == turns[i - 1].Lifter
+    /// <summary>The sets in which one goes again although the other has one to do.</summary>
+    private static IEnumerable<BarTurn> Again(IReadOnlyList<BarTurn> turns, BarUser[] both, int run) =>
+        from i in Enumerable.Range(0, turns.Count)
+        where (i > 0 ? turns[i].Lifter == turns[i - 1].Lifter : run > 0 && turns[i].Lifter == 1)
             && turns.Take(i).Count(t => t.Lifter != turns[i].Lifter) < both[1 - turns[i].Lifter].Sets.Count
         select turns[i];
 
-    private static string Why(IReadOnlyList<BarTurn> turns, BarUser[] both, int spared)
+    private static string Why(IReadOnlyList<BarTurn> turns, BarUser[] both, int spared, int run)
     {
         if (both.FirstOrDefault(b => b.Sets.Count == 0) is { } gone)
         {
@@ -95,7 +86,7 @@ public static class SharedBar
         }
 
         var plates = $"{spared} {(spared == 1 ? "plate" : "plates")} fewer to handle on each side";
-        var again = Again(turns, both).Select(t => both[t.Lifter].Name).Distinct().ToList();
+        var again = Again(turns, both, run).Select(t => both[t.Lifter].Name).Distinct().ToList();
         return again.Count > 0
             ? $"{string.Join(" and ", again)} {(again.Count == 1 ? "goes" : "go")} twice in a row: {plates}, and no rest is cut short"
             : $"{both[turns[0].Lifter].Name} begins: {plates}";

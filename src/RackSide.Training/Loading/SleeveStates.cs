@@ -26,7 +26,7 @@ internal sealed class SleeveStates
             one[kind] = one[kind + 1] * (ulong)(job.Counts[kind] + 1);
         }
 
-        frontier = [NumberOf(new State(job.Bar, 0, 0, 0))];
+        frontier = [NumberOf(new State(job.Bar, 0, 0, 0, 0))];
         StartPath = new int[job.Start.Length + 1];
         for (var i = 0; i < job.Start.Length; i++)
         {
@@ -73,14 +73,16 @@ internal sealed class SleeveStates
     private bool CanTake(State state, int kind) =>
         state.Load + job.Twice[kind] <= job.Heaviest
         && state.Used % one[kind] / one[kind + 1] < (ulong)job.Counts[kind]
-        && !(state.Plates >= job.Room);
+        && !(state.Plates >= job.Room)
+        && !(state.Width + job.Widths[kind] > job.Sleeve);
 
     /// <summary>Kinds that may no longer come are forgotten, and so is the number of plates where room is no matter.</summary>
     private State With(State state, int kind) => new(
         state.Load + job.Twice[kind],
         (job.HeaviestInside ? state.Used % one[kind] : state.Used) + one[kind + 1],
         job.HeaviestInside ? kind : 0,
-        job.Room is null ? 0 : state.Plates + 1);
+        job.Room is null ? 0 : state.Plates + 1,
+        state.Width + job.Widths[kind]);
 
     private int NumberOf(State state)
     {
@@ -101,5 +103,6 @@ internal sealed class SleeveStates
     /// <param name="Used">The plates of the kinds that may still come, as digits of one number.</param>
     /// <param name="From">The heaviest kind that may come.</param>
     /// <param name="Plates">How many are on.</param>
-    private readonly record struct State(long Load, ulong Used, int From, int Plates);
+    /// <param name="Width">How much of the sleeve they take.</param>
+    private readonly record struct State(long Load, ulong Used, int From, int Plates, long Width);
 }

@@ -18,6 +18,6 @@ internal static class BarOrder
     /// <param name="onBar">What is on the bar before it.</param>
     public static IReadOnlyList<BarStack> Of(Prescription asked, Exercise? exercise, KitLoads loads, BarStack? onBar) =>
         exercise?.LoadType == LoadType.Barbell && asked.Load is { } work
-            ? loads.Row([.. asked.Ramp.Select(r => r.Load), work], onBar)
+            ? loads.Row([.. asked.Ramp.Select(r => new BarSet(r.Load, exercise)), new(work, exercise)], onBar)
             : [];
 }

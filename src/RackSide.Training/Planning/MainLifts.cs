@@ -12,7 +12,10 @@ public static class MainLifts
         Motion.Squat, Motion.Hinge, Motion.HorizontalPull, Motion.HorizontalPush, Motion.VerticalPull, Motion.VerticalPush,
     ];
 
+    /// <summary>Whether a motion is one of a main lift.</summary>
+    public static bool Has(Motion motion) => Motions.Contains(motion);
+
     /// <summary>Whether a prescription is one of a main lift: it has a load, and reps to be met.</summary>
     public static bool Is(Prescription asked) =>
-        asked.Load is not null && asked.Scheme is Scheme.Fixed or Scheme.Range && Motions.Contains(asked.Motion);
+        asked.Load is not null && asked.Scheme is Scheme.Fixed or Scheme.Range && Has(asked.Motion);
 }

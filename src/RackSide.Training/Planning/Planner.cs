@@ -81,8 +81,9 @@ public static class Planner
     {
         var filled = day.Slots.Select(slot => (Slot: slot, Exercise: Fill(slot, catalogue, kit, lifter))).Where(f => f.Exercise is not null)
             .Select(f => (f.Slot, Exercise: f.Exercise!)).ToList();
-        var ordinary = InOrder(filled, kit, history, date);
-        return LightWeeks.Why(day, ordinary, history, date) is { } light ? InOrder(filled, kit, history, date, light) : ordinary;
+        var gym = new KitLoads(kit);
+        var ordinary = InOrder(filled, gym, history, date);
+        return LightWeeks.Why(day, ordinary, history, date) is { } light ? InOrder(filled, gym, history, date, light) : ordinary;
     }
 
     /// <summary>
@@ -118,10 +119,14 @@ public static class Planner
         TrainingHistory history,
         LocalDate date,
         string? light = null,
-        BarStack? onBar = null)
+        BarStack? onBar = null) => Prescribe(slot, exercise, new KitLoads(kit), history, date, light, onBar);
+
+    /// <summary>The same with what the gym can load at hand.</summary>
+    internal static Prescription Prescribe(
+        Slot slot, Exercise exercise, KitLoads gym, TrainingHistory history, LocalDate date, string? light, BarStack? onBar)
     {
-        var loads = Loads.For(exercise, kit);
-        var decision = Decide(slot, exercise, kit, loads, history, date, light);
+        var loads = gym.For(exercise);
+        var decision = Decide(slot, exercise, gym.Kit, loads, history, date, light);
         return new Prescription
         {
             Slot = slot.Key,
@@ -130,7 +135,7 @@ public static class Planner
             Scheme = slot.Scheme,
             Targets = decision.Targets,
             Load = decision.Load,
-            Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, kit, onBar) : [],
+            Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, gym, onBar) : [],
             Search = decision.Search,
             Rest = slot.Rest,
             Group = slot.Group,
@@ -151,13 +156,13 @@ public static class Planner
 
     // In the order they are done, because what one leaves on the bar may serve the next.
     private static IReadOnlyList<Prescription> InOrder(
-        IEnumerable<(Slot Slot, Exercise Exercise)> filled, GymKit kit, TrainingHistory history, LocalDate date, string? light = null)
+        IEnumerable<(Slot Slot, Exercise Exercise)> filled, KitLoads loads, TrainingHistory history, LocalDate date, string? light = null)
     {
         List<Prescription> prescriptions = [];
-        var (loads, onBar) = (new KitLoads(kit), default(BarStack));
+        BarStack? onBar = null;
         foreach (var (slot, exercise) in filled)
         {
-            var asked = Prescribe(slot, exercise, kit, history, date, light, onBar);
+            var asked = Prescribe(slot, exercise, loads, history, date, light, onBar);
             prescriptions.Add(asked);
             onBar = BarOrder.Of(asked, exercise, loads, onBar).LastOrDefault() ?? onBar;
         }
@@ -172,6 +177,7 @@ public static class Planner
         return new TodaysPlan(
             due, day, prescriptions, TimeEstimate.Of(prescriptions, catalogue, LifterPace.Of(history)), PlateCheck.For(prescriptions, catalogue, kit))
         {
+            StandIns = StandIns.For(day, catalogue, kit, lifter),
             LeftOut =
             [
                 .. day.Slots.Where(s => prescriptions.All(p => p.Slot != s.Key))

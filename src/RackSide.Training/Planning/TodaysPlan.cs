@@ -28,6 +28,9 @@ public sealed record TodaysPlan(
     /// <summary>Whether it was made shorter.</summary>
     public bool Trimmed => NoTimeFor.Count > 0 || Prescriptions.Any(p => p.SetsLeftOut > 0);
 
+    /// <summary>Where an exercise stands in for the one the plan prefers, in the order of the slots; those without one among them.</summary>
+    public IReadOnlyList<StandIn> StandIns { get; init; } = [];
+
     /// <summary>A sentence for each slot that no exercise of this kit can fill, and that is left out for it; and what is left out for want of time.</summary>
     public IReadOnlyList<string> LeftOut { get; init; } = [];
 }

@@ -44,18 +44,21 @@ public static class BarInHand
 
     private static BarStack? For(SessionSetting setting, Place place, AgendaItem? item, Mass? load, BarStack? onBar) =>
         item is SlotItem inHand && load is { } now && IsOnBar(setting, inHand)
-            ? setting.Loads.Row([now, .. Ahead(setting, place, inHand, now)], onBar) is [var first, ..] ? first : null
+            ? setting.Loads.Row([Set(setting, inHand, now), .. Ahead(setting, place, inHand, now)], onBar) is [var first, ..] ? first : null
             : null;
 
     /// <summary>The loads of the sets after the one in hand. A working load that is changed now is meant to stay.</summary>
-    private static IEnumerable<Mass> Ahead(SessionSetting setting, Place place, SlotItem inHand, Mass now) => place.Agenda
+    private static IEnumerable<BarSet> Ahead(SessionSetting setting, Place place, SlotItem inHand, Mass now) => place.Agenda
         .SkipWhile(i => i != inHand)
         .Skip(1)
         .OfType<SetItem>()
         .TakeWhile(i => IsSameTurn(inHand, i))
         .Where(i => !place.IsPast(i) && IsOnBar(setting, i))
-        .Select(i => inHand is WorkItem && i is WorkItem && i.Slot == inHand.Slot ? now : SetInHand.AskedLoad(place, i))
-        .OfType<Mass>();
+        .Select(i => (Item: i, Load: inHand is WorkItem && i is WorkItem && i.Slot == inHand.Slot ? now : SetInHand.AskedLoad(place, i)))
+        .Where(i => i.Load is not null)
+        .Select(i => Set(setting, i.Item, i.Load!.Value));
+
+    private static BarSet Set(SessionSetting setting, SlotItem item, Mass load) => new(load, setting.Catalogue.Find(item.Asked.Exercise));
 
     private static bool IsSameTurn(SlotItem one, SlotItem other) =>
         one.Slot == other.Slot || (one.Asked.Group is { } group && group == other.Asked.Group);

@@ -29,11 +29,20 @@ internal static class SetAccepting
     private static string? Doubt(Session s, Lifting p)
     {
         var (load, asked) = (SetInHand.Load(s, p), SetInHand.AskedLoad(s));
-        return load is { } l && SetInHand.Loads(s) is { } loads && !loads.Has(l) ? $"{l} is not loadable here: {Near(loads, l)}"
+        return load is { } l && SetInHand.Loads(s) is { } loads && !loads.Has(l) ? NotLoadable(s, loads, l)
             : load is { } a && asked is { Amount: > 0 } b && Math.Abs(a.Amount - b.Amount) > b.Amount / 5 ? $"{a} is far from {b}"
             : SetInHand.Reps(s, p) > ManyReps ? $"{SetInHand.Reps(s, p)} reps are many"
             : s.Now - p.Since < TooSoon ? "that was quick"
             : null;
+    }
+
+    /// <summary>On a bar it is told which pair is missing.</summary>
+    private static string NotLoadable(Session s, Loading.ReachableLoads loads, Measures.Mass load)
+    {
+        var exercise = s.Setting.Catalogue[((SlotItem)s.Place.Current!).Asked.Exercise];
+        return exercise.LoadType == Exercises.LoadType.Barbell
+            ? s.Setting.Loads.Explain(load, exercise).Text
+            : $"not loadable: {load}; {Near(loads, load)}";
     }
 
     private static string Near(Loading.ReachableLoads loads, Measures.Mass load)

@@ -19,7 +19,7 @@ public static class Swapping
         var now = s.Setting.Catalogue[item.Asked.Exercise];
         var light = s.Head.Prescriptions.Any(LightWeek.Is) ? "as the rest of today" : null;
         return [.. Planner.Others(slot, now, s.Setting.Catalogue, s.Setting.Kit, s.Setting.Lifter).Take(9)
-            .Select(e => AsFew(item.Asked, Planner.Prescribe(slot, e, s.Setting.Kit, s.Setting.Before, s.Head.Date, light, s.OnBar)))];
+            .Select(e => AsFew(item.Asked, Planner.Prescribe(slot, e, s.Setting.Loads, s.Setting.Before, s.Head.Date, light, s.OnBar)))];
     }
 
     /// <summary>What the other exercise asks for, in as many sets as there is time for: sets left out for want of time stay left out.</summary>

@@ -1,5 +1,7 @@
 using System.CommandLine;
+using RackSide.Files;
 using RackSide.Json;
+using RackSide.Training.Exercises;
 using RackSide.Training.Kit;
 using RackSide.Training.Loading;
 using RackSide.Training.Measures;
@@ -16,12 +18,19 @@ internal sealed class PlatesCommand : PrintingCommand
         Arity = ArgumentArity.OneOrMore,
     };
 
+    private readonly Option<string?> exercise = new("--for")
+    {
+        Description = "The exercise it is for, where a bar is kept for it.",
+        HelpName = "EXERCISE",
+    };
+
     /// <summary>The command.</summary>
     public PlatesCommand(RackSideCommand root, Surroundings around)
         : base("plates", "Which plates go on each side of the bar, from those this gym owns.", root, around)
     {
         weight.Validators.Add(CommandLineMistake.RefuseOptions);
         Arguments.Add(weight);
+        Options.Add(exercise);
     }
 
     /// <inheritdoc/>
@@ -35,11 +44,23 @@ internal sealed class PlatesCommand : PrintingCommand
         }
 
         kit ??= KitDefaults.For(entry.Unit ?? MassUnit.Kilogram);
-        var loadable = BarLoading.Explain(new Mass(entry.Amount, entry.Unit ?? kit.Unit), kit);
+        var meant = parsed.GetValue(exercise) is { } name ? Meant(name, kit) : null;
+        var loadable = BarLoading.Explain(new Mass(entry.Amount, entry.Unit ?? kit.Unit), kit, meant);
         return Print(
             parsed,
-            PlatesText.Lines(loadable, kit),
+            PlatesText.Lines(loadable, kit, meant),
             () => PlatesJson.Of(loadable),
             JsonOutput.Shapes.PlatesJson);
+    }
+
+    private static Exercise Meant(string name, GymKit kit)
+    {
+        var said = name.Replace('_', ' ');
+        var exercise = CatalogueFile.Read().All.FirstOrDefault(e =>
+            new[] { e.Id, e.Name, e.ShortName }.Contains(said, StringComparer.OrdinalIgnoreCase))
+            ?? throw new Refusal(ExitCode.Usage, $"--for: no exercise is called \"{name}\"; write one such as bb-curl");
+        return exercise.LoadType != LoadType.Barbell ? throw new Refusal(ExitCode.Usage, $"--for: {exercise.Name} is not done with a bar and plates")
+            : kit.BarsFor(exercise).Count == 0 ? throw new Refusal(ExitCode.Usage, $"--for: every bar here is kept for something else than {exercise.Name}")
+            : exercise;
     }
 }

@@ -27,12 +27,13 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new CalendarCommand(this, around));
         Subcommands.Add(new AwayCommand(this, around));
         Subcommands.Add(new HistoryCommand(this, around));
+        Subcommands.Add(new ForecastCommand(this, around));
         Subcommands.Add(new RedateCommand(this, around));
         Subcommands.Add(new PlatesCommand(this, around));
         Subcommands.Add(new KnownCommand(this, around));
         Subcommands.Add(new SoreCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));
-        Subcommands.Add(new PlanCommand(around));
+        Subcommands.Add(new PlanCommand(this, around));
         SetAction(parsed => ScreenCommand.Run(this, around, parsed));
     }
 
@@ -56,6 +57,9 @@ internal sealed class RackSideCommand : RootCommand
 
     /// <summary>No bell.</summary>
     public Option<bool> Silent { get; } = new("--silent") { Description = "Never ring the bell." };
+
+    /// <summary>Line by line.</summary>
+    public Option<bool> Plain { get; } = new("--plain") { Description = "Line by line instead of a full screen: for screen readers and pipes." };
 
     /// <summary>The details of a fault.</summary>
     public Option<bool> Verbose { get; } = new(VerboseName) { Description = "Where something fails, show the details.", Recursive = true };
@@ -91,6 +95,7 @@ internal sealed class RackSideCommand : RootCommand
         Options.Add(Zone);
         Options.Add(NoColour);
         Options.Add(Silent);
+        Options.Add(Plain);
         Options.Add(Verbose);
         Options.Remove(Options.OfType<HelpOption>().Single());
         Options.Add(new HelpOption("--help", "-h") { Description = "Show examples and options.", Action = new ExamplesFirst() });

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using RackSide.Screens;
+using RackSide.Screens.Plain;
 using RackSide.Visits;
 
 namespace RackSide.Commands;
@@ -8,25 +9,31 @@ namespace RackSide.Commands;
 internal static class ScreenCommand
 {
     private const string NoTerminal =
-        "this is not a terminal that can show a full screen; try rackside today or rackside summary, or run it in a terminal";
+        "this is not a terminal that can show a full screen; try rackside today, rackside summary or rackside --plain, or run it in a terminal";
+
+    /// <summary>Set and not empty, it does what <c>--plain</c> does.</summary>
+    private const string PlainName = "RACKSIDE_PLAIN";
 
     /// <summary>Runs the screen until it ends. Nothing is opened, or begun, where no screen can be shown.</summary>
     public static int Run(RackSideCommand command, Surroundings around, ParseResult parsed)
     {
         var options = ScreenOptions.From(around.Environment, parsed.GetValue(command.NoColour), parsed.GetValue(command.Silent));
-        if (ScreenHost.Refusal(options) is not null)
+        var refusal = ScreenHost.Refusal(options);
+        var plain = parsed.GetValue(command.Plain) || refusal is ScreenEnd.DumbTerminal || !string.IsNullOrEmpty(around.Environment(PlainName));
+        if (refusal is not null && !plain)
         {
             throw new Refusal(ExitCode.Usage, NoTerminal);
         }
 
         using var gym = command.Open(parsed);
         using var visit = new RackVisit(gym, parsed.GetValue(command.Who));
-        var outcome = ScreenHost.Run(visit, gym.Clock, options with
+        var shown = options with
         {
             Sound = options.Sound && gym.Rules is not { Sound: false },
             Hangup = () => Leave(gym, visit),
             Crashed = fault => around.Error.WriteLine(Sorry(fault)),
-        });
+        };
+        var outcome = plain ? PlainHost.Run(visit, gym.Clock, shown, around.In, around.Out) : ScreenHost.Run(visit, gym.Clock, shown);
         return Close(around, gym, visit, outcome);
     }
 

@@ -46,6 +46,8 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
         [
             "",
             $"{exercise.Name,-36} {AskedText.Sets(asked),-10} {AskedText.Load(asked.Load, exercise)}".TrimEnd(),
+            .. todays.StandIns.FirstOrDefault(s => s.Slot == asked.Slot && s.Instead?.Id == asked.Exercise) is { } standIn
+                ? PlainText.Wrap($"stands in for {gym.Catalogue[standIn.Wanted.Id].Name.ToLowerInvariant()}: {standIn.Why}", margin: 2) : [],
             .. asked.Ramp.Count == 0 ? [] : PlainText.Wrap($"warm-up: {string.Join(", ", asked.Ramp.Select(r => $"{r.Load} x {r.Reps}"))}", margin: 2),
             .. asked.Search is { } search ? PlainText.Wrap($"finds the load: {search.First} x {search.Reps} first, heavier only while it is easy, at most {LoadSearch.MostTries} sets", margin: 2) : [],
             .. details.Length == 0 ? [] : PlainText.Wrap(details, margin: 2),
@@ -64,7 +66,7 @@ internal sealed class TodayText(Gym gym, Lifter lifter, TodaysPlan todays, Sessi
     private IEnumerable<string> Foot(TrainingDay day)
     {
         var checks = BeforeLoading.For(day.Kind, todays.Prescriptions.Select(p => gym.Catalogue[p.Exercise]), gym.Kit);
-        var needs = PlanTexts.Needs(todays, gym.Kit);
+        var needs = PlanTexts.Needs(todays);
         return
         [
             "",

@@ -17,11 +17,21 @@ internal sealed class EquipmentReader(MistakeList mistakes)
         ["cable stack"] = "stack",
     };
 
+    /// <summary>The machines that exercises ask for.</summary>
+    public static IReadOnlyList<string> Machines { get; } =
+        ["cable stack", "assist machine", "leg press", "row machine", "chest press machine", "shoulder press machine"];
+
     /// <summary>Whether a word follows from what is listed elsewhere, so that it need not be written.</summary>
     public static bool IsImplied(string word) => ListedIn.ContainsKey(word);
 
     /// <summary>The words that follow from what the gym has; a kit always has a bar.</summary>
-    public static IEnumerable<string> Implied(IReadOnlyList<PlatePairs> plates, IReadOnlyList<Mass> dumbbells, IReadOnlyList<Mass> stack)
+    public static IEnumerable<string> Implied(
+        IReadOnlyList<PlatePairs> plates,
+        IReadOnlyList<Mass> dumbbells,
+        IReadOnlyList<Handle> handles,
+        IReadOnlyList<Mass> stack,
+        IReadOnlyList<Machine> machines,
+        IReadOnlyList<Band> bands)
     {
         yield return "barbell";
         if (plates.Any(p => p.Pairs > 0))
@@ -29,7 +39,7 @@ internal sealed class EquipmentReader(MistakeList mistakes)
             yield return "plates";
         }
 
-        if (dumbbells.Count > 0)
+        if (dumbbells.Count > 0 || handles.Count > 0)
         {
             yield return "dumbbells";
         }
@@ -37,6 +47,16 @@ internal sealed class EquipmentReader(MistakeList mistakes)
         if (stack.Count > 0)
         {
             yield return "cable stack";
+        }
+
+        foreach (var machine in machines)
+        {
+            yield return machine.Name;
+        }
+
+        if (bands.Count > 0)
+        {
+            yield return "band";
         }
     }
 

@@ -63,6 +63,9 @@ internal sealed class Fields(YamlMap map, MistakeList mistakes)
         return Value<YamlMap>(name, "a set of fields", right);
     }
 
+    /// <summary>The same where it may be left out.</summary>
+    public YamlMap? OptionalMap(string name, string right) => Value<YamlMap>(name, "a set of fields", right);
+
     /// <summary>Training days by a word of the writer's own: a map that must be there and not be empty.</summary>
     public IReadOnlyList<YamlField> RequiredEntries(string name, string right)
     {

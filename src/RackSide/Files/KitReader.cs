@@ -6,19 +6,24 @@ namespace RackSide.Files;
 /// <summary>Reads what the gym owns.</summary>
 internal sealed class KitReader(Fields fields, MistakeList mistakes)
 {
-    private const string BarsRight = "list each bar with its name and mass, the one used by default first";
-    private const string PlatesRight = "write the mass of a plate and how many pairs there are, such as 20 kg: 1";
-    private static readonly Form<int> PairCount = YamlValues.Whole(0, 50, "1");
+    private const string MassesRight = "list masses, such as [2.5 kg, 5 kg]";
+    private const int MostAddOns = 8;
 
     private readonly MassUnit? unit = fields.Required("unit", YamlValues.Unit);
+    private readonly BarReader barReader = new(mistakes);
+    private readonly PlateReader plateReader = new(mistakes);
 
     /// <summary>The kit, or null where its unit is not known or it has no bar.</summary>
     public GymKit? Read()
     {
-        var bars = Bars();
-        var plates = Plates();
-        var dumbbells = Masses("dumbbells");
-        var stack = Masses("stack");
+        var bars = barReader.Read(fields);
+        var plates = plateReader.Read(fields, "plates", required: true);
+        var dumbbells = Masses(fields, "dumbbells");
+        var handles = Maps("handles", "list each kind of handle with its name, mass and count").Select(Handle).OfType<Handle>().ToList();
+        var (stack, addOns) = (Masses(fields, "stack"), AddOns(fields, "stack_add_ons"));
+        var machines = Maps("machines", "list each machine with its name and stack").Select(Machine).OfType<Machine>().ToList();
+        var bands = Maps("bands", "list each band with its name").Select(Band).OfType<Band>().ToList();
+        var (belted, belt) = Belt();
         var listed = new EquipmentReader(mistakes).Read(fields);
         return unit is null || bars.Count == 0 ? null : new GymKit
         {
@@ -26,70 +31,100 @@ internal sealed class KitReader(Fields fields, MistakeList mistakes)
             Bars = bars,
             Plates = plates,
             Dumbbells = dumbbells,
+            Handles = handles,
             Stack = stack,
-            Equipment = new HashSet<string>([.. listed.Where(w => !EquipmentReader.IsImplied(w)), .. EquipmentReader.Implied(plates, dumbbells, stack)]),
+            StackAddOns = addOns,
+            Machines = machines,
+            Bands = bands,
+            Belt = belted ? belt : new Belt(null),
+            Equipment = new HashSet<string>([.. listed.Where(w => !EquipmentReader.IsImplied(w)), .. EquipmentReader.Implied(plates, dumbbells, handles, stack, machines, bands)]),
         };
     }
 
-    private List<Bar> Bars()
+    private IEnumerable<Fields> Maps(string name, string right)
     {
-        var written = fields.RequiredList("bars", BarsRight);
-        if (written is { Count: 0 })
+        foreach (var item in fields.OptionalList(name, right) ?? [])
         {
-            mistakes.Add(fields.LineOf("bars"), "bars", "the list is empty", BarsRight);
-        }
-
-        return [.. (written ?? []).Select(Bar).OfType<Bar>()];
-    }
-
-    private Bar? Bar(YamlValue written)
-    {
-        if (written is not YamlMap map)
-        {
-            mistakes.Add(written.Line, "bars", $"{written.Kind} stands where a bar should be", BarsRight);
-            return null;
-        }
-
-        var bar = new Fields(map, mistakes);
-        var name = bar.RequiredText("name", "write what the gym calls it");
-        var mass = bar.Required("mass", YamlValues.Mass);
-        bar.TellUnknown();
-        return name is null || mass is null || !InUnit(mass.Value, bar.LineOf("mass"), "mass") ? null : new Bar(name, mass.Value);
-    }
-
-    private List<PlatePairs> Plates()
-    {
-        var plates = new List<PlatePairs>();
-        foreach (var field in fields.RequiredMap("plates", PlatesRight)?.Fields ?? [])
-        {
-            if (YamlValues.Mass.Read(new YamlScalar(field.Line, field.Name), "plates", mistakes) is { } mass
-                && InUnit(mass, field.Line, "plates") && Pairs(field) is { } pairs && Once(plates.Select(p => p.Mass), mass, field.Line, "plates"))
+            if (item is YamlMap map)
             {
-                plates.Add(new PlatePairs(mass, pairs));
+                yield return new Fields(map, mistakes);
+            }
+            else
+            {
+                mistakes.Add(item.Line, name, $"{item.Kind} stands where a set of fields should be", right);
             }
         }
-
-        return [.. plates.OrderByDescending(p => p.Mass)];
     }
 
-    private int? Pairs(YamlField field)
+    private Handle? Handle(Fields handle)
     {
-        if (field.Value is YamlScalar written)
+        var name = handle.RequiredText("name", "write what the gym calls it");
+        var mass = handle.Required("mass", YamlValues.Mass);
+        var count = handle.Required("count", YamlValues.Whole(1, 50, "2"));
+        var sleeve = handle.Optional("sleeve", Lengths.Form);
+        var plates = handle.Has("plates") ? plateReader.Read(handle, "plates", required: false) : null;
+        handle.Know("plates");
+        handle.TellUnknown();
+        return name is null || mass is null || count is null ? null
+            : new Handle(new Bar(name, mass.Value) { Sleeve = sleeve }, count.Value) { Plates = plates };
+    }
+
+    private Machine? Machine(Fields machine)
+    {
+        var name = machine.RequiredText("name", $"write {WordForm.OneOf(EquipmentReader.Machines)}");
+        var known = name is not null && EquipmentReader.Machines.Contains(name);
+        if (name is not null && !known)
         {
-            return PairCount.Read(written, field.Name, mistakes);
+            mistakes.Add(machine.LineOf("name"), "name", $"no exercise asks for a machine \"{name}\"", $"write {WordForm.OneOf(EquipmentReader.Machines)}");
         }
 
-        mistakes.Add(field.Line, field.Name, $"{field.Value.Kind} stands where a number of pairs should be", PlatesRight);
-        return null;
+        var stack = Masses(machine, "stack");
+        var addOns = AddOns(machine, "add_ons");
+        if (stack.Count == 0)
+        {
+            mistakes.Add(machine.LineOf("stack"), "stack", "no position is listed", MassesRight);
+        }
+
+        machine.TellUnknown();
+        return known ? new Machine(name!, stack, addOns) : null;
     }
 
-    private List<Mass> Masses(string name)
+    private Band? Band(Fields band)
+    {
+        var name = band.RequiredText("name", "write what the gym calls it");
+        var help = band.Optional("help", YamlValues.Mass);
+        band.TellUnknown();
+        return name is null ? null : new Band(name, help);
+    }
+
+    private (bool Told, Belt? Belt) Belt()
+    {
+        const string name = "belt", right = "write yes, no, or the belt's own mass where it is to count, such as 0.8 kg";
+        return fields.OptionalText(name, right) switch
+        {
+            null or "yes" => (false, null),
+            "no" => (true, null),
+            var text when YamlValues.Mass.Parse(text) is { } mass && YamlValues.Mass.Plausible(mass) => (true, new Belt(mass)),
+            var text => Wrong(text),
+        };
+
+        (bool, Belt?) Wrong(string text)
+        {
+            mistakes.Add(fields.LineOf(name), name, $"\"{text}\" is no belt", right);
+            return (false, null);
+        }
+    }
+
+    private List<Mass> Masses(Fields from, string name)
     {
         var masses = new List<Mass>();
-        var written = fields.OptionalList(name, "list masses, such as [2.5 kg, 5 kg]");
-        foreach (var item in ListItems.Of(written, name, YamlValues.Mass, mistakes))
+        foreach (var item in ListItems.Of(from.OptionalList(name, MassesRight), name, YamlValues.Mass, mistakes))
         {
-            if (InUnit(item.Value, item.Line, name) && Once(masses, item.Value, item.Line, name))
+            if (masses.Contains(item.Value))
+            {
+                mistakes.Add(item.Line, name, $"{item.Value} is listed twice", "keep it once");
+            }
+            else
             {
                 masses.Add(item.Value);
             }
@@ -99,26 +134,15 @@ internal sealed class KitReader(Fields fields, MistakeList mistakes)
         return masses;
     }
 
-    private bool InUnit(Mass mass, int line, string field)
+    /// <summary>Here a mass may be listed twice, because there may be two such plates.</summary>
+    private List<Mass> AddOns(Fields from, string name)
     {
-        if (unit is not { } own || mass.Unit == own)
+        var masses = ListItems.Of(from.OptionalList(name, MassesRight), name, YamlValues.Mass, mistakes).Select(i => i.Value).Order().ToList();
+        if (masses.Count > MostAddOns)
         {
-            return true;
+            mistakes.Add(from.LineOf(name), name, $"{masses.Count} plates are laid on one stack", $"list at most {MostAddOns}");
         }
 
-        mistakes.Add(line, field, $"{mass} is not in {own.Symbol()}, the unit of this gym",
-            $"write {new Mass(Math.Round(mass.In(own), 1), own)}, or change unit");
-        return false;
-    }
-
-    private bool Once(IEnumerable<Mass> before, Mass mass, int line, string field)
-    {
-        if (!before.Contains(mass))
-        {
-            return true;
-        }
-
-        mistakes.Add(line, field, $"{mass} is listed twice", "keep it once");
-        return false;
+        return masses;
     }
 }

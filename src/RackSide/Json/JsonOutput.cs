@@ -32,4 +32,5 @@ internal static class JsonOutput
 [JsonSerializable(typeof(AwayJson))]
 [JsonSerializable(typeof(CalendarJson))]
 [JsonSerializable(typeof(RedateJson))]
+[JsonSerializable(typeof(ForecastJson))]
 internal sealed partial class RackSideJson : JsonSerializerContext;

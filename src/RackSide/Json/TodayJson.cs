@@ -29,6 +29,13 @@ internal sealed record DayJson(string Key, string Name, string Kind)
     public static DayJson Of(TrainingDay day) => new(day.Key, day.Name, day.Kind == DayKind.Strength ? "strength" : "skills");
 }
 
+/// <summary>An exercise that stands in for another.</summary>
+/// <param name="Slot">The slot's key.</param>
+/// <param name="Wanted">The exercise the plan prefers.</param>
+/// <param name="Instead">The one that stands in; null where none can.</param>
+/// <param name="Why">What is in the way.</param>
+internal sealed record StandInJson(string Slot, string Wanted, string? Instead, string Why);
+
 /// <summary>What <c>rackside today --json</c> prints.</summary>
 internal sealed record TodayJson
 {
@@ -59,6 +66,9 @@ internal sealed record TodayJson
     /// <summary>The plates one side needs at most; the other side needs as many.</summary>
     public required IReadOnlyList<MassJson> PlatesEachSide { get; init; }
 
+    /// <summary>Exercises that stand in for the ones the plan prefers.</summary>
+    public required IReadOnlyList<StandInJson> StandIns { get; init; }
+
     /// <summary>Slots that nothing in the kit can fill.</summary>
     public required IReadOnlyList<string> LeftOut { get; init; }
 
@@ -79,6 +89,7 @@ internal sealed record TodayJson
         EstimateMinutes = Math.Round(todays.Estimate.TotalMinutes),
         Prescriptions = [.. todays.Prescriptions.Select(p => PrescriptionJson.Of(gym.Catalogue, p))],
         PlatesEachSide = [.. todays.PlatesNeeded.Select(MassJson.Of)],
+        StandIns = [.. todays.StandIns.Select(s => new StandInJson(s.Slot, s.Wanted.Id, s.Instead?.Id, s.Why))],
         LeftOut = todays.LeftOut,
         Next = DatedDayJson.Of(todays.Due.Next, todays.Due.NextDay.Name),
         OpenSession = open is null ? null : DatedDayJson.Of(open.Date, open.Head.DayName),

@@ -208,7 +208,7 @@ internal sealed class Desk(Gym gym)
     private TodayConversation OfferAgain(TodaysPlan todays)
     {
         offered = todays;
-        var needs = PlanTexts.Needs(todays, gym.Kit);
+        var needs = $"{PlanTexts.Needs(todays)} {PlanTexts.Instead(todays)}".Trim();
         return new TodayConversation(
             new TodayTexts(Title(todays.Day!.Kind, offeredOn), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, gym.Report ?? ""),
             gym.Catalogue,

@@ -25,17 +25,20 @@ public sealed class SimulatedYear
     private readonly int awayFor;
     private readonly List<Given> all = [];
     private TrainingHistory history = TrainingHistory.Empty;
+    private int lived;
     private long sequence;
 
     /// <summary>The lifter of a seed, on the first day.</summary>
-    public SimulatedYear(int seed)
+    /// <param name="seed">The seed.</param>
+    /// <param name="holidays">Whether one lifter in three goes away for a while.</param>
+    public SimulatedYear(int seed, bool holidays = true)
     {
         body = new SimulatedBody(seed);
         life = new Random(seed + 1_000_000);
         Unit = seed % 4 == 0 ? MassUnit.Pound : MassUnit.Kilogram;
         Kit = seed % 2 == 0 ? KitDefaults.For(Unit) : Large(Unit);
         lifter = new Lifter("seed", "Seed", Unit, Instant.FromUtc(2026, 1, 1, 12, 0));
-        (awayFrom, awayFor) = (life.Next(40, 300), seed % 3 == 0 ? life.Next(8, 70) : 0);
+        (awayFrom, awayFor) = (life.Next(40, 300), holidays && seed % 3 == 0 ? life.Next(8, 70) : 0);
     }
 
     /// <summary>The exercises.</summary>
@@ -59,11 +62,18 @@ public sealed class SimulatedYear
     /// <summary>Every prescription, oldest first.</summary>
     public IReadOnlyList<Given> All => all;
 
-    /// <summary>Lives through so many weeks.</summary>
+    /// <summary>Who trains.</summary>
+    public Lifter Lifter => lifter;
+
+    /// <summary>The next day.</summary>
+    public LocalDate Today => First.PlusDays(lived);
+
+    /// <summary>Lives on through so many weeks.</summary>
     public SimulatedYear Live(int weeks)
     {
-        for (var day = 0; day < 7 * weeks; day++)
+        for (var until = lived + (7 * weeks); lived < until; lived++)
         {
+            var day = lived;
             var away = day >= awayFrom && day < awayFrom + awayFor;
             if (!away && !body.StaysAway(0.05))
             {

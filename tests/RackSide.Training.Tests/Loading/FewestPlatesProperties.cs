@@ -30,6 +30,20 @@ public class FewestPlatesProperties
             iter: 400);
 
     [Fact]
+    public void No_order_that_fits_on_a_short_sleeve_is_cheaper() =>
+        SampleJobs.Narrow.Sample(
+            job =>
+            {
+                var plan = FewestPlates.For(job);
+                (plan is null ? default((int, int, decimal)?) : (plan.Handled, plan.PlatesOn, plan.DeviationKilograms)).Should().Be(SlowPlans.Cost(job));
+                if (plan is not null)
+                {
+                    PlanChecks.Hold(job, plan);
+                }
+            },
+            iter: 400);
+
+    [Fact]
     public void A_plan_keeps_to_the_job_and_costs_what_it_says() =>
         SampleJobs.Small.Sample(
             job =>

@@ -15,6 +15,7 @@ internal static class PlanChecks
             Load(job, stack).Should().BeInRange(band.Low.Kilograms, band.High.Kilograms);
             stack.GroupBy(p => p).All(g => g.Count() <= job.Plates.Where(p => p.Mass == g.Key).Sum(p => p.Pairs)).Should().BeTrue();
             stack.Count.Should().BeLessThanOrEqualTo(job.Room ?? int.MaxValue);
+            (Width(job, stack) > (job.Sleeve ?? decimal.MaxValue)).Should().BeFalse();
             if (job.HeaviestInside && job.Start.Count == 0)
             {
                 stack.Should().BeInDescendingOrder();
@@ -37,6 +38,9 @@ internal static class PlanChecks
 
         return all.Zip(all.Skip(1)).Sum(p => p.First.Count + p.Second.Count - (2 * p.First.Zip(p.Second).TakeWhile(q => q.First == q.Second).Count()));
     }
+
+    /// <summary>The millimetres of a sleeve that a stack takes.</summary>
+    public static decimal Width(PlateJob job, IReadOnlyList<Mass> stack) => stack.Sum(m => job.Plates.First(p => p.Mass == m).Thickness ?? 0);
 
     public static decimal Load(PlateJob job, IReadOnlyList<Mass> stack) => job.Bar.Kilograms + (2 * stack.Sum(p => p.Kilograms));
 }

@@ -32,6 +32,18 @@ internal static class SampleJobs
             StrippedAtEnd = stripped,
         };
 
+    /// <summary>The same from a bare bar with a short sleeve and plates of all thicknesses, some of them not told.</summary>
+    public static Gen<PlateJob> Narrow { get; } =
+        from job in Small
+        from sleeve in Gen.Int[10, 90]
+        from widths in Gen.Int[0, 45].Array[job.Plates.Count]
+        select job with
+        {
+            Start = [],
+            Sleeve = sleeve,
+            Plates = [.. job.Plates.Zip(widths, (p, w) => p with { Thickness = w == 0 ? null : w })],
+        };
+
     private static PlateJob Job(PlatePairs[] plates, Mass bar, int[] sets, int width)
     {
         var most = plates.Sum(p => 2 * p.Pairs * p.Mass.Kilograms);

@@ -54,7 +54,7 @@ internal static class SlowPlans
 
         foreach (var plate in job.Plates.Where(p => stack.Count(s => s == p.Mass) < p.Pairs).Select(p => p.Mass))
         {
-            if (stack.Count < (job.Room ?? int.MaxValue) && !(job.HeaviestInside && stack.Count > 0 && plate > stack[^1]))
+            if (stack.Count < (job.Room ?? int.MaxValue) && !(PlanChecks.Width(job, [.. stack, plate]) > job.Sleeve) && !(job.HeaviestInside && stack.Count > 0 && plate > stack[^1]))
             {
                 yield return [.. stack, plate];
             }

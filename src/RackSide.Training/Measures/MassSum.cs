@@ -1,6 +1,4 @@
-using RackSide.Training.Measures;
-
-namespace RackSide.Training.Loading;
+namespace RackSide.Training.Measures;
 
 /// <summary>Adds things as they were marked.</summary>
 internal static class MassSum
