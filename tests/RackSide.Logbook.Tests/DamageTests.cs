@@ -16,13 +16,13 @@ public class DamageTests
     [InlineData(FileNames.WriteAhead)]
     [InlineData(FileNames.Journal)]
     [InlineData(FileNames.Copy)]
-    public void Sixty_flipped_bytes_one_at_a_time_lose_no_acknowledged_write(string file)
+    public void Flipped_bytes_one_at_a_time_lose_no_acknowledged_write(string file)
     {
         var killed = KilledEvening();
         var length = file == FileNames.Journal ? 8_000 : killed[file].Length;
         var chance = new Random(5);
 
-        var lost = Enumerable.Range(0, 60).Where(_ =>
+        var lost = Enumerable.Range(0, LongRun.Or(60, 500)).Where(_ =>
         {
             var disk = killed.Clone();
             var bytes = disk[file];
@@ -35,12 +35,12 @@ public class DamageTests
     }
 
     [Fact]
-    public void Sixty_flipped_bytes_in_a_log_at_rest_lose_no_acknowledged_write()
+    public void Flipped_bytes_in_a_log_at_rest_lose_no_acknowledged_write()
     {
         var rest = RestingEvening();
         var chance = new Random(6);
 
-        var lost = Enumerable.Range(0, 60).Where(_ =>
+        var lost = Enumerable.Range(0, LongRun.Or(60, 500)).Where(_ =>
         {
             var disk = rest.Clone();
             var bytes = disk[FileNames.Main];

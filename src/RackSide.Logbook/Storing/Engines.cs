@@ -67,13 +67,13 @@ internal static class Engines
             }
         }
 
-        var indexed = engine.Find(Collections.Sessions, new Query { Select = "$._id", Where = { "$.date > 0" } }).Count;
+        var indexed = engine.Find(Collections.Sessions, new Query { Select = "$._id", Where = { "$.date > 0" } }).Count();
         return contents.About == told && indexed == told.Sessions
             ? contents
             : throw new InvalidDataException("documents are missing");
     }
 
-    private static About ReadAbout(LiteEngine engine) => engine.Find(Collections.About, new Query()) is [var one]
+    private static About ReadAbout(LiteEngine engine) => engine.Find(Collections.About, new Query()).ToList() is [var one]
         ? About.Read(Checksums.Check(one))
         : throw new InvalidDataException("this is not a RackSide logbook");
 
@@ -82,22 +82,20 @@ internal static class Engines
     public static (About About, List<(long Number, Lifter Lifter)> Lifters, RegisterState State)? ReadRegister(this LiteEngine engine)
     {
         var about = ReadAbout(engine);
-        return engine.Find(Collections.Register, new Query()) is [var kept] && Registers.Read(Checksums.Check(kept), about.Writes) is { } state
+        return engine.Find(Collections.Register, new Query()).ToList() is [var kept] && Registers.Read(Checksums.Check(kept), about.Writes) is { } state
             && state.Rows.Count == about.Sessions
                 ? (about, [.. engine.Find(Collections.Lifters, new Query()).Select(d => (d.Long("_id"), Lifters.Read(Checksums.Check(d))))], state)
                 : null;
     }
 
     /// <summary>Documents of a collection.</summary>
-    public static List<BsonDocument> Find(this LiteEngine engine, string collection, Query query)
+    /// <remarks>One at a time: as documents ten years take many times the room they take as sessions.</remarks>
+    public static IEnumerable<BsonDocument> Find(this LiteEngine engine, string collection, Query query)
     {
         using var reader = engine.Query(collection, query);
-        var found = new List<BsonDocument>();
         while (reader.Read())
         {
-            found.Add(reader.Current.AsDocument);
+            yield return reader.Current.AsDocument;
         }
-
-        return found;
     }
 }
