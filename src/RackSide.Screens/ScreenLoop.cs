@@ -19,6 +19,7 @@ internal sealed class ScreenLoop
     private readonly BellRinger bell;
     private readonly Lock gate;
     private readonly Pulse? pulse;
+    private readonly bool locked;
 
     /// <summary>A loop that is not attached yet.</summary>
     /// <param name="app">The application, after its Init.</param>
@@ -30,6 +31,7 @@ internal sealed class ScreenLoop
     public ScreenLoop(IApplication app, IConversation conversation, IClock clock, ScreenOptions options, Lock gate, Stir? stir = null)
     {
         (this.app, this.conversation, this.clock, this.gate) = (app, conversation, clock, gate);
+        locked = options.Locked;
         bell = new BellRinger(app, options.Sound, options.Alarm);
         View = new PageView(DrawGated, options.Colour);
         pulse = stir is null ? null : new Pulse(stir, TimeProvider.System);
@@ -70,11 +72,11 @@ internal sealed class ScreenLoop
     private void OnKey(Key key)
     {
         key.Handled = true;
-        if (key == Key.C.WithCtrl)
+        if (key == Key.C.WithCtrl && !locked)
         {
             Nudges.Stop(ScreenEnd.Interrupted);
         }
-        else if (key == Key.Z.WithCtrl)
+        else if (key == Key.Z.WithCtrl && !locked)
         {
             Suspend();
         }

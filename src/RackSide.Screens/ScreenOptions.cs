@@ -18,6 +18,12 @@ public sealed record ScreenOptions
     public Action<Bell>? Alarm { get; init; }
 
     /// <summary>
+    /// Whether the screen is all there is, as on a kiosk: then no key ends or suspends it (Ctrl+C, Ctrl+Z), because nothing
+    /// stands behind it.
+    /// </summary>
+    public bool Locked { get; init; }
+
+    /// <summary>
     /// Called once when the terminal is gone, to close what must be closed; the process ends with
     /// <see cref="ScreenHost.HangupExitCode"/> right after. Runs on another thread than the conversation's, but never while
     /// one of its members runs (unless that takes longer than <see cref="ScreenHost.Patience"/>).

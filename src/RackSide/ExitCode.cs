@@ -6,6 +6,9 @@ internal static class ExitCode
     /// <summary>All went well.</summary>
     public const int Ok = 0;
 
+    /// <summary>Somebody at a kiosk chose to shut it down; whoever started the program does that.</summary>
+    public const int ShutDown = 20;
+
     /// <summary>The command line was not understood, or there is no terminal to show a screen on.</summary>
     public const int Usage = 64;
 

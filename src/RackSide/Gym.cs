@@ -1,6 +1,7 @@
 using System.Globalization;
 using NodaTime;
 using RackSide.Files;
+using RackSide.Kiosk;
 using RackSide.Logbook;
 using RackSide.Places;
 using RackSide.Time;
@@ -26,6 +27,7 @@ internal sealed class Gym : IDisposable
     private readonly Plan plan;
     private readonly IDisposable? closing;
     private readonly DateTimeZone? abroad;
+    private Plan? followed;
 
     private Gym(
         Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, ILogbook? logbook, IDisposable? closing, DateTimeZone? abroad)
@@ -71,10 +73,21 @@ internal sealed class Gym : IDisposable
     /// <summary>The plan on the weekdays of this gym, where they are as many as the plan has; or rolling, where the gym's days roll.</summary>
     public Plan Plan => Rules switch
     {
-        { Rolls: true } => plan.AsRolling(),
-        { } rules when !plan.Rolls && rules.TrainingDays.Count == plan.Week.Count => plan.On(rules.TrainingDays),
-        _ => plan,
+        { Rolls: true } => Followed.AsRolling(),
+        { } rules when !Followed.Rolls && rules.TrainingDays.Count == Followed.Week.Count => Followed.On(rules.TrainingDays),
+        _ => Followed,
     };
+
+    private Plan Followed => followed ?? plan;
+
+    /// <summary>From here on the plan is the one this lifter chose, or the gym's own.</summary>
+    /// <returns>A sentence where the chosen one cannot be read any more, so that the gym's own is taken; else null.</returns>
+    public string? TrainBy(Lifter lifter)
+    {
+        var read = lifter.Plan is { } name ? PlansHere.Read(Folders, name, Catalogue) : null;
+        followed = read?.Value;
+        return read is { Value: null } ? $"{lifter.Name}'s plan {lifter.Plan} cannot be used, so the gym's is: {read.Mistakes[0]}" : null;
+    }
 
     /// <summary>What the gym owns; a default kit before the first set-up.</summary>
     public GymKit Kit => Rules?.Kit ?? KitDefaults.For(MassUnit.Kilogram);
@@ -182,6 +195,8 @@ internal sealed class Gym : IDisposable
             Lifter = lifter,
             Before = before,
             Pace = LifterPace.Of(before),
+            LeadIn = Rules?.LeadIn ?? Duration.FromSeconds(5),
+            Reach = Rules?.WalkToKey ?? Duration.FromSeconds(2),
             Checks = BeforeLoading.For(day.Kind, prescriptions.Select(p => Catalogue[p.Exercise]), Kit),
         };
     }

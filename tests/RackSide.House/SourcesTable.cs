@@ -85,7 +85,7 @@ internal sealed partial record SourcesTable(
         }
     }
 
-    [GeneratedRegex("^src/RackSide.Training/(Progression|Strength|Loading)/")]
+    [GeneratedRegex("^src/RackSide.Training/(Progression|Strength|Skills|Loading)/")]
     private static partial Regex RuleFile();
 
     [GeneratedRegex(@"\b(?:(?<class>class)|void|Task)\s+(?<name>\w+)")]

@@ -1,6 +1,7 @@
 using System.Reflection;
 using RackSide.Files;
 using RackSide.Training.Progression;
+using RackSide.Training.Skills;
 using RackSide.Training.Strength;
 
 namespace RackSide.House;
@@ -10,7 +11,7 @@ public class SourcesTableTests
     private const string Document = "docs/sources.md";
 
     /// <summary>
-    /// The files of Progression, Strength and Loading that hold no rule of their own, and what they hold instead. A new
+    /// The files of Progression, Strength, Skills and Loading that hold no rule of their own, and what they hold instead. A new
     /// file there needs a row in sources.yaml, or a good reason here.
     /// </summary>
     private static readonly IReadOnlyDictionary<string, string> WithoutRule = new Dictionary<string, string>
@@ -21,6 +22,8 @@ public class SourcesTableTests
         ["LoadText.cs"] = "words",
         ["Meanwhile.cs"] = "what happened besides, as the rules look at it",
         ["Reasons.cs"] = "the codes",
+        ["SkillReasons.cs"] = "the codes of ladders",
+        ["RungSlots.cs"] = "a rung written out as a slot",
         ["Reps.cs"] = "targets written out by set",
         ["AsFewPlates.cs"] = "the other stack that a tie is told against",
         ["BarUser.cs"] = "one of two lifters as a value",
@@ -125,7 +128,7 @@ public class SourcesTableTests
         Table.Violations(new RuleSources([new RuleGroup("", null, [row], null)]), withoutRule.ToDictionary(f => f, _ => "nothing"));
 
     private static IReadOnlyList<string> Codes() =>
-        [.. typeof(Reasons).GetFields(BindingFlags.Public | BindingFlags.Static).Where(f => f.IsLiteral).Select(f => (string)f.GetRawConstantValue()!)];
+        [.. new[] { typeof(Reasons), typeof(SkillReasons) }.SelectMany(t => t.GetFields(BindingFlags.Public | BindingFlags.Static)).Where(f => f.IsLiteral).Select(f => (string)f.GetRawConstantValue()!)];
 
     private static IEnumerable<string> Members<T>()
         where T : struct, Enum => Enum.GetNames<T>().Select(name => $"{typeof(T).Name}.{name}");

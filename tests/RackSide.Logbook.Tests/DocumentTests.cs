@@ -39,6 +39,7 @@ public class DocumentTests
         HasWords(Words.SetKinds);
         HasWords(Words.Motions);
         HasWords(Words.ReasonsAway);
+        HasWords(Words.Sides);
 
         static void HasWords<T>(Words<T> words)
             where T : struct, Enum => Enum.GetValues<T>().Should().OnlyContain(v => words.Of(v).AsString.Length > 0);

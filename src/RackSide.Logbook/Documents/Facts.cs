@@ -33,6 +33,7 @@ internal static class Facts
             "rest" => new RestChanged(id, at, d.InstantOrNull("ends"), d.Duration("left")),
             "ticked" => new ItemTicked(id, at, d.Text("item")),
             "left-out" => new SlotLeftOut(id, at, d.Text("slot")),
+            "head-down" => new HeadDownAnswered(id, at, d.Flag("floor")),
             "weighed" => new BodyWeighed(id, at, d.Mass("weight")),
             "redated" => new SessionRedated(id, at, d.Date("date")),
             "closed" => new SessionClosed(id, at),
@@ -53,6 +54,7 @@ internal static class Facts
         RestChanged f => new() { ["is"] = "rest", ["ends"] = f.Ends is { } ends ? Times.Of(ends) : BsonValue.Null, ["left"] = Times.Of(f.Left) },
         ItemTicked f => new() { ["is"] = "ticked", ["item"] = f.Item },
         SlotLeftOut f => new() { ["is"] = "left-out", ["slot"] = f.Slot },
+        HeadDownAnswered f => new() { ["is"] = "head-down", ["floor"] = f.Floor },
         BodyWeighed f => new() { ["is"] = "weighed", ["weight"] = Masses.Of(f.Weight) },
         SessionRedated f => new() { ["is"] = "redated", ["date"] = Times.Of(f.Date) },
         SessionClosed => new() { ["is"] = "closed" },
@@ -76,7 +78,19 @@ internal static class Facts
         ["load"] = Masses.Of(f.Load),
     };
 
-    private static BsonDocument SetDone(SetDone f) => new()
+    // The side came later than the rest: it stands only where there is one.
+    private static BsonDocument SetDone(SetDone f)
+    {
+        var document = Sideless(f);
+        if (f.Side is { } side)
+        {
+            document["side"] = Words.Sides.Of(side);
+        }
+
+        return document;
+    }
+
+    private static BsonDocument Sideless(SetDone f) => new()
     {
         ["is"] = "set-done",
         ["slot"] = f.Slot,
@@ -97,5 +111,8 @@ internal static class Facts
         d.Int("number"),
         d.Int("target"),
         d.Int("done"),
-        d.MassOrNull("load"));
+        d.MassOrNull("load"))
+    {
+        Side = d.ContainsKey("side") ? Words.Sides.Read(d, "side") : null,
+    };
 }

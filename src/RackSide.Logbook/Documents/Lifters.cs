@@ -15,6 +15,8 @@ internal static class Lifters
         ["joined"] = Times.Of(lifter.Joined),
         ["cautions-read"] = lifter.CautionsRead,
         ["avoid-inverted"] = lifter.AvoidInverted,
+        ["pin"] = lifter.Pin,
+        ["plan"] = lifter.Plan,
     };
 
     /// <summary>The lifter of a document.</summary>
@@ -25,5 +27,10 @@ internal static class Lifters
         Words.Units.Read(document, "unit"),
         document.Instant("joined"),
         document.Flag("cautions-read"),
-        document.Flag("avoid-inverted"));
+        document.Flag("avoid-inverted"))
+    {
+        // Logbooks of before there were PINs have neither.
+        Pin = document.TextOrNull("pin"),
+        Plan = document.TextOrNull("plan"),
+    };
 }

@@ -7,13 +7,18 @@ namespace RackSide.Logbook.Documents;
 /// <summary>What a slot asked for, with its reason as shown that day.</summary>
 internal static class Prescriptions
 {
-    /// <summary>The document for a prescription. The search came later than the rest: it stands only where there is one.</summary>
+    /// <summary>The document for a prescription. What came later than the rest, the search and the sides, stands only where there is any.</summary>
     public static BsonDocument Of(Prescription asked)
     {
         var document = Base(asked);
         if (asked.Search is { } search)
         {
             document["search"] = Searches.Of(search);
+        }
+
+        if (asked.EachSide)
+        {
+            document["each-side"] = true;
         }
 
         return document;
@@ -47,6 +52,7 @@ internal static class Prescriptions
             Scheme = Schemes.Read(document.Inner("scheme")),
             Targets = [.. document.Ints("targets")],
             SetsLeftOut = document.IntOrZero("sets-left-out"),
+            EachSide = document.ContainsKey("each-side") && document.Flag("each-side"),
             Load = document.MassOrNull("load"),
             Ramp = [.. document.Inners("ramp").Select(r => new RampSet(r.Mass("load"), r.Int("reps")))],
             Search = document.ContainsKey("search") ? Searches.Read(document.Inner("search")) : null,

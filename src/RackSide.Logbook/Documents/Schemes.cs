@@ -13,6 +13,7 @@ internal static class Schemes
         Scheme.Range s => new() { ["is"] = "range", ["sets"] = s.Sets, ["low"] = s.Low, ["high"] = s.High },
         Scheme.Hold s => new() { ["is"] = "hold", ["sets"] = s.Sets, ["low"] = s.LowSeconds, ["high"] = s.HighSeconds },
         Scheme.Total s => new() { ["is"] = "total", ["reps"] = s.Reps },
+        Scheme.Accumulate s => new() { ["is"] = "accumulate", ["low"] = s.LowSeconds, ["high"] = s.HighSeconds },
         Scheme.Tick s => new() { ["is"] = "tick", ["minutes"] = s.Minutes },
         _ => throw new ArgumentException($"no document for {scheme.GetType()}", nameof(scheme)),
     };
@@ -25,6 +26,7 @@ internal static class Schemes
         "range" => new Scheme.Range(document.Int("sets"), document.Int("low"), document.Int("high")),
         "hold" => new Scheme.Hold(document.Int("sets"), document.Int("low"), document.Int("high")),
         "total" => new Scheme.Total(document.Int("reps")),
+        "accumulate" => new Scheme.Accumulate(document.Int("low"), document.Int("high")),
         "tick" => new Scheme.Tick(document.Int("minutes")),
         var other => throw new InvalidDataException($"no scheme '{other}'"),
     };

@@ -17,7 +17,10 @@ internal static class Words
     public static readonly Words<DayKind> DayKinds = new((DayKind.Strength, "strength"), (DayKind.Skills, "skills"));
 
     public static readonly Words<SetKind> SetKinds = new(
-        (SetKind.WarmUp, "warm-up"), (SetKind.Working, "working"), (SetKind.Hold, "hold"), (SetKind.Share, "share"));
+        (SetKind.WarmUp, "warm-up"), (SetKind.Working, "working"), (SetKind.Hold, "hold"), (SetKind.Share, "share"),
+        (SetKind.HeldShare, "held-share"));
+
+    public static readonly Words<Side> Sides = new((Side.Left, "left"), (Side.Right, "right"));
 
     public static readonly Words<AwayFor> ReasonsAway = new(
         (AwayFor.Holiday, "holiday"), (AwayFor.Illness, "illness"), (AwayFor.Other, "other"));

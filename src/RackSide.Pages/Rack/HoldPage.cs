@@ -9,7 +9,7 @@ internal static class HoldPage
 {
     public static void Draw(Canvas canvas, Session s, Holding p)
     {
-        var item = (HoldItem)s.Place.Current!;
+        var item = (SlotItem)s.Place.Current!;
         var (size, left) = (canvas.Size, canvas.Size.Compact ? 0 : SlotList.Width + 2);
         canvas.Tells = canvas.Tells with { Typing = p.Typed.Length > 0, State = State(s, p) };
         SessionPages.Header(canvas, s, Words.Name(s, item).ToUpperInvariant());
@@ -17,11 +17,11 @@ internal static class HoldPage
         {
             SlotList.Draw(canvas, s, Frame.Top(size));
             canvas.Write(left, 2, Words.Name(s, item).ToUpperInvariant(), Look.Bold | Look.Now);
-            canvas.WriteRight(size.Columns - 1, 2, Words.Which(item), Look.Bold);
+            canvas.WriteRight(size.Columns - 1, 2, Which(s, item), Look.Bold);
         }
         else
         {
-            canvas.Write(0, 1, Words.Which(item), Look.Bold | Look.Now);
+            canvas.Write(0, 1, Which(s, item), Look.Bold | Look.Now);
         }
 
         canvas.WriteRight(size.Columns - 1, size.Compact ? 1 : 3, State(s, p), Look.Bold);
@@ -30,10 +30,15 @@ internal static class HoldPage
         Frame.Keys(canvas, Hints(s, p));
     }
 
+    private static string Which(Session s, SlotItem item) => item is AccumulateItem time
+        ? $"{s.Place.Held(time.Slot)} of {time.Total} s done"
+        : Words.Which(item);
+
     private static string State(Session s, Holding p) => HoldInHand.Elapsed(s, p) switch
     {
         null => "READY",
         { } past when past < Duration.Zero => "GET SET",
+        { } past when HoldInHand.IsHeadDown(s) && past.TotalSeconds >= HoldInHand.Target(s) - HoldInHand.InHand => "COME DOWN",
         { } past when past.TotalSeconds >= HoldInHand.Target(s) => "TARGET MET",
         _ => "HOLD",
     };
@@ -65,11 +70,11 @@ internal static class HoldPage
         return row + (BigDigits.Dots * scale.Rows) + 1;
     }
 
-    private static void DrawLines(Canvas canvas, Session s, Holding p, HoldItem item, int left, int row)
+    private static void DrawLines(Canvas canvas, Session s, Holding p, SlotItem item, int left, int row)
     {
         var (size, bottom) = (canvas.Size, Frame.Bottom(canvas.Size));
         var width = size.Columns - left - 2;
-        var held = Math.Clamp((HoldInHand.Elapsed(s, p) ?? Duration.Zero).TotalSeconds / item.Target, 0, 1);
+        var held = Math.Clamp((HoldInHand.Elapsed(s, p) ?? Duration.Zero).TotalSeconds / HoldInHand.Target(s), 0, 1);
         canvas.Fill(left, row, (int)(width * held), '█');
         canvas.Fill(left + (int)(width * held), row, width - (int)(width * held), '░');
         var exercise = s.Setting.Catalogue[item.Asked.Exercise];
@@ -78,7 +83,7 @@ internal static class HoldPage
         string[] lines =
         [
             SessionPages.Told(s) ?? "",
-            $"target {item.Target} s{(exercise.OneSided ? " each side" : "")}{(work.Count > 0 ? $"   so far {Words.Row(work)}" : "")}",
+            $"{Target(s, item)}{(work.Count > 0 ? $"   so far {Words.Row(work)}" : "")}",
             last is null ? item.Asked.Why.Line : $"last time {Words.Row(last.Sets)}",
             PlanLines.Advice(item.Asked) ?? "",
             exercise.Cues.WayDown,
@@ -89,6 +94,10 @@ internal static class HoldPage
             canvas.Write(left, row + 1 + i, Frame.Fit(line, size.Columns - left));
         }
     }
+
+    private static string Target(Session s, SlotItem item) => item is AccumulateItem
+        ? $"{HoldInHand.Target(s)} s left, in as many goes as it takes"
+        : $"target {HoldInHand.Target(s)} s{(item.Asked.EachSide ? " each side" : "")}";
 
     private static IReadOnlyList<KeyHint> Hints(Session s, Holding p) =>
     [

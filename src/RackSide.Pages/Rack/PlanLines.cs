@@ -32,6 +32,7 @@ public static class PlanLines
         Scheme.Fixed or Scheme.Range =>
             asked.Targets.Distinct().Count() == 1 ? $"{asked.Targets.Count}x{asked.Targets[0]}" : string.Join(' ', asked.Targets),
         Scheme.Total => $"{asked.Targets[0]} in all",
+        Scheme.Accumulate => $"{asked.Targets[0]} s in all",
         Scheme.Hold => $"{asked.Targets.Count} x {asked.Targets[0]} s",
         _ => asked.Scheme.Text,
     };

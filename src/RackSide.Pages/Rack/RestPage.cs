@@ -36,7 +36,7 @@ internal static class RestPage
         }
 
         var set = s.LastSet!.Set;
-        var name = set.Kind switch { SetKind.WarmUp => "warm-up", SetKind.Hold => "hold", _ => "set" };
+        var name = set.Kind switch { SetKind.WarmUp => "warm-up", SetKind.Hold or SetKind.HeldShare => "hold", _ => "set" };
         return s.Unwritten.Contains(set.Id) ? "writing ..." : $"{name} {set.Number} written: {Words.Set(set)}";
     }
 
@@ -77,7 +77,9 @@ internal static class RestPage
         var (size, margin) = (canvas.Size, canvas.Size.Compact ? 0 : 2);
         var next = s.Place.Current!;
         var bottom = Frame.Bottom(size);
-        var which = next is TotalItem total ? $"{s.Place.Counted(total.Slot)} of {total.Total} done" : $"{Words.Which(next)}   {Asks(s, next)}";
+        var which = next is TotalItem total ? $"{s.Place.Counted(total.Slot)} of {total.Total} done"
+            : next is AccumulateItem time ? $"{s.Place.Held(time.Slot)} of {time.Total} s done"
+            : $"{Words.Which(next)}   {Asks(s, next)}";
         List<string> lines = [$"THEN  {Words.Name(s, next).ToUpperInvariant()}  {which}", LoadWords.Change(s, next), SessionPages.Told(s) ?? "", .. Frame.Wrap(Advice(next), size.Columns - margin)];
         lines = [.. lines.Where(l => l.Length > 0)];
         if (size.Compact && lines[0].Length > size.Columns)
@@ -100,7 +102,7 @@ internal static class RestPage
 
     private static IReadOnlyList<KeyHint> Hints(Session s, Resting p) =>
     [
-        new(KeyTable.Pad(Verb.Accept), s.Place.Current is HoldItem ? "get ready now" : "lift now"),
+        new(KeyTable.Pad(Verb.Accept), s.Place.Current is HoldItem or AccumulateItem ? "get ready now" : "lift now"),
         new("+ -", "15 s more, less", "15 s"),
         new("0", p.Clock.IsHeld ? "go on" : "hold the clock", p.Clock.IsHeld ? "go on" : "hold"),
         Hint.Menu,

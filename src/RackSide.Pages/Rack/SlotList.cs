@@ -41,6 +41,7 @@ internal static class SlotList
     {
         Scheme.Hold => $"{asked.Targets.Count}x{asked.Targets[0]}s",
         Scheme.Tick or Scheme.Total => "",
+        Scheme.Accumulate => $"{asked.Targets[0]}s",
         _ => $"{asked.Targets.Count}x{asked.Targets[0]}",
     };
 
@@ -50,6 +51,7 @@ internal static class SlotList
         var done = place.Work(asked.Slot).Count();
         return place.LeftOut.Contains(asked.Slot) ? "left out"
             : items.All(place.IsPast) ? "done"
+            : items is [AccumulateItem time] ? $"{place.Held(asked.Slot)}/{time.Total}s"
             : items is [TotalItem total] ? $"{place.Counted(asked.Slot)}/{total.Total}"
             : done > 0 ? $"{done}/{items.Count}"
             : Asked(asked);

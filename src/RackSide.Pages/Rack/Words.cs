@@ -19,8 +19,8 @@ public static class Words
     public static string Gone(Duration past) => Clock(Duration.FromSeconds(Math.Floor(past.TotalSeconds)));
 
     /// <summary>A load and a count: <c>67.5 kg x 5</c>, <c>12 reps</c>, <c>30 s</c>.</summary>
-    public static string Set(SetDone set) => set.Kind == SetKind.Hold
-        ? $"{set.Done} s"
+    public static string Set(SetDone set) => set.Kind is SetKind.Hold or SetKind.HeldShare
+        ? $"{set.Done} s{OnSide(set.Side)}"
         : set.Load is { Amount: > 0 } load ? $"{load} x {set.Done}" : $"{set.Done} reps";
 
     /// <summary>What an item asks for: <c>67.5 kg x 5</c>.</summary>
@@ -30,6 +30,7 @@ public static class Words
         SetItem { Load: { Amount: > 0 } load } set => $"{load} x {set.Target}",
         SetItem set => $"{set.Target} reps",
         TotalItem total => $"{total.Total} in all",
+        AccumulateItem time => $"{time.Total} s in all",
         TickItem { Minutes: > 0 } tick => $"about {tick.Minutes} min",
         _ => "",
     };
@@ -42,7 +43,7 @@ public static class Words
         RampItem ramp => $"warm-up {ramp.Number} of {ramp.Of}",
         WorkItem { Asked.Group: not null } work => $"round {work.Number} of {work.Of}",
         WorkItem work => $"working set {work.Number} of {work.Of}",
-        HoldItem hold => $"hold {hold.Number} of {hold.Of}",
+        HoldItem hold => $"hold {hold.Number} of {hold.Of}{OnSide(hold.Side)}",
         _ => "",
     };
 
@@ -55,6 +56,25 @@ public static class Words
     };
 
     /// <summary>Reps or seconds in a row, as a coach writes them: <c>5 5 4</c>.</summary>
-    public static string Row(IEnumerable<SetResult> sets) =>
-        string.Join(' ', sets.Select(r => r.Set.Done.ToString(CultureInfo.InvariantCulture) + (r.FormSlipped ? "~" : "")));
+    public static string Row(IEnumerable<SetResult> sets) => string.Join(' ', Sides.Paired(sets).Select(r => Done(r) + (r.FormSlipped ? "~" : "")));
+
+    /// <summary>What was done of a set: <c>12</c>, or both sides of a hold, the left first: <c>12/14</c>.</summary>
+    public static string Done(SetResult set) => (set.Set.Side, set.OtherSide) switch
+    {
+        (Side.Left, { } right) => Inv($"{set.Set.Done}/{right}"),
+        (Side.Right, { } left) => Inv($"{left}/{set.Set.Done}"),
+        (Side.Left, null) => Inv($"{set.Set.Done}/"),
+        (Side.Right, null) => Inv($"/{set.Set.Done}"),
+        _ => Inv($"{set.Set.Done}"),
+    };
+
+    /// <summary>The side in words, led by a comma; empty for none.</summary>
+    public static string OnSide(Side? side) => side switch
+    {
+        Side.Left => ", left",
+        Side.Right => ", right",
+        _ => "",
+    };
+
+    private static string Inv(FormattableString text) => text.ToString(CultureInfo.InvariantCulture);
 }

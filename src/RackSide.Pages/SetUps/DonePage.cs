@@ -9,7 +9,7 @@ internal static class DonePage
     public static TextPage View(SetUpState state, string kitFile)
     {
         var answers = SetUpAnswers.From(state);
-        return new TextPage(SetUpHints.Title("done"), [
+        return new TextPage(SetUpHints.Title("done"), state.Joining ? [$"{answers.Name} trains here now, in {answers.MassUnit.Symbol()}.", Advice(state, answers)] : [
             $"{answers.Name} trains on {string.Join(", ", answers.TrainingDays.Select(DaysPage.Short))}.",
             $"Bar: {answers.Bar.Mass}. Plates, in pairs: {Plates(answers)}.",
             $"Other kit: {OtherKit(answers)}.",

@@ -9,9 +9,10 @@ namespace RackSide.Pages.SetUps;
 /// </summary>
 /// <param name="guess">A first guess at the unit.</param>
 /// <param name="kitFile">Where the kit will be written, to be named on the last page.</param>
-public sealed class SetUpConversation(MassUnit guess, string kitFile) : IConversation
+/// <param name="joining">Whether somebody joins a gym that is set up already; then only the lifter is asked about.</param>
+public sealed class SetUpConversation(MassUnit guess, string kitFile, bool joining = false) : IConversation
 {
-    private SetUpState state = SetUpState.Begin(guess);
+    private SetUpState state = SetUpState.Begin(guess) with { Joining = joining };
     private Notice notice;
 
     /// <inheritdoc/>

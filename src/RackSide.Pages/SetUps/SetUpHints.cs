@@ -19,5 +19,5 @@ internal static class SetUpHints
 
     public static string Title(string about) => $"SET-UP  {about}";
 
-    public static string Place(SetUpState state) => $"page {SetUpOrder.Number(state.At)} of {SetUpOrder.Pages}";
+    public static string Place(SetUpState state) => $"page {SetUpOrder.Number(state)} of {SetUpOrder.Count(state)}";
 }

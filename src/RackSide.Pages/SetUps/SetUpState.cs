@@ -32,6 +32,12 @@ public sealed record SetUpState
     /// <summary>The name as typed.</summary>
     public string TypedName { get; init; } = "";
 
+    /// <summary>Whether the last letter of it was turned on the pad.</summary>
+    public bool TurningName { get; init; }
+
+    /// <summary>Whether somebody joins a gym that is set up already: bar, plates, kit and days are not asked then.</summary>
+    public bool Joining { get; init; }
+
     /// <summary>The unit the plates are marked in.</summary>
     public MassUnit Unit { get; init; }
 

@@ -13,7 +13,7 @@ internal static class UnitPage
         Array.IndexOf(Units, state.Unit))
     {
         Place = SetUpHints.Place(state),
-        Above = ["What are your plates marked in?"],
+        Above = [state.Joining ? "Which unit do you read loads in?" : "What are your plates marked in?"],
         Hints = [SetUpHints.GoOn, new("1-2", "choose"), SetUpHints.Move, SetUpHints.Back, SetUpHints.StopSigns],
     };
 

@@ -9,7 +9,9 @@ internal static class WelcomePage
 
     private const string What = "RackSide keeps count beside the rack. Nine short pages set it up.";
 
-    public static TextPage View(SetUpState state) => new(SetUpHints.Title("welcome"), [What, .. Cautions.All])
+    private const string Joins = "Somebody new. Five short pages; the gym's bar, plates and days stay as they are.";
+
+    public static TextPage View(SetUpState state) => new(SetUpHints.Title("welcome"), [state.Joining ? Joins : What, .. Cautions.All])
     {
         Place = SetUpHints.Place(state),
         MovedOn = state.Line,

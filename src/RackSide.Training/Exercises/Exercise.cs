@@ -30,6 +30,15 @@ public sealed record Exercise
     /// <summary>The head is below the heart, so the screening answers decide whether it is offered.</summary>
     public bool Inverted { get; init; }
 
+    /// <summary>The hold that must have been done before it is offered; null for none.</summary>
+    public HoldNeeded? Needs { get; init; }
+
+    /// <summary>
+    /// About the share of the body's mass that a rep moves, above 0 and up to 1; an estimate, null where no figure is known.
+    /// Where each figure is from stands in docs/sources.md.
+    /// </summary>
+    public decimal? BodyShare { get; init; }
+
     /// <summary>Trained first come first; English anatomical names.</summary>
     public IReadOnlyList<string> Muscles { get; init; } = [];
 

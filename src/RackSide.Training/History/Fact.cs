@@ -19,7 +19,11 @@ public abstract record Fact(FactId Id, Instant At);
 /// <param name="Done">The reps or seconds done; 0 is a set tried and missed.</param>
 /// <param name="Load">The load as it was on the bar; null where the exercise has none.</param>
 public sealed record SetDone(
-    FactId Id, Instant At, string Slot, string Exercise, SetKind Kind, int Number, int Target, int Done, Mass? Load) : Fact(Id, At);
+    FactId Id, Instant At, string Slot, string Exercise, SetKind Kind, int Number, int Target, int Done, Mass? Load) : Fact(Id, At)
+{
+    /// <summary>The side of a hold that is told side by side; null for every other set.</summary>
+    public Side? Side { get; init; }
+}
 
 /// <summary>A fact was taken back. What it named still happened to be written, so it stays in the logbook.</summary>
 /// <param name="Id">Its identity.</param>
@@ -66,6 +70,12 @@ public sealed record ItemTicked(FactId Id, Instant At, string Item) : Fact(Id, A
 /// <param name="At">When.</param>
 /// <param name="Slot">The slot's key.</param>
 public sealed record SlotLeftOut(FactId Id, Instant At, string Slot) : Fact(Id, At);
+
+/// <summary>The question before head-down work was answered. What made the answer is not asked and not kept: RackSide stores no diagnosis.</summary>
+/// <param name="Id">Its identity.</param>
+/// <param name="At">When.</param>
+/// <param name="Floor">Whether floor work takes the place of head-down work from here on; where not, the way down was taught.</param>
+public sealed record HeadDownAnswered(FactId Id, Instant At, bool Floor) : Fact(Id, At);
 
 /// <summary>A body weight was told.</summary>
 /// <param name="Id">Its identity.</param>

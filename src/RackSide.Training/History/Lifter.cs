@@ -16,6 +16,12 @@ namespace RackSide.Training.History;
 public sealed record Lifter(
     string Key, string Name, MassUnit Unit, Instant Joined, bool CautionsRead = false, bool AvoidInverted = false)
 {
+    /// <summary>What proves a PIN without telling it; null where none is asked for.</summary>
+    public string? Pin { get; init; }
+
+    /// <summary>The plan this lifter chose, by the name of its file among the gym's plans; null for the gym's own plan.</summary>
+    public string? Plan { get; init; }
+
     /// <summary>What was told for the numbers on food, water and sleep.</summary>
     public BodyProfile Body { get; init; } = BodyProfile.Empty;
 }

@@ -30,6 +30,9 @@ public sealed record Prescription
     /// <summary>Sets of the plan that are left out today for want of time; they are not missed, and the rest earns no step.</summary>
     public int SetsLeftOut { get; init; }
 
+    /// <summary>Whether each hold is done, and told, on the left and then on the right.</summary>
+    public bool EachSide { get; init; }
+
     /// <summary>The working load; null where the exercise has none.</summary>
     public Mass? Load { get; init; }
 

@@ -1,4 +1,5 @@
 using NodaTime;
+using RackSide.Training.Plans;
 
 namespace RackSide.Training.History;
 
@@ -45,7 +46,8 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
     /// <summary>The slots left out.</summary>
     public IReadOnlySet<string> LeftOut => Standing.OfType<SlotLeftOut>().Select(s => s.Slot).ToHashSet();
 
-    /// <summary>What was done of each prescription, in order; one with no working set, hold or share that stands is not among them.</summary>
+    /// <summary>
+    /// What was done of each prescription, in order; a total counts its shares by whatever exercise; one with no working set, hold or share that stands is not among them.</summary>
     internal IReadOnlyList<Performance> Performances => performances ??= [.. Done()];
 
     /// <inheritdoc/>
@@ -63,9 +65,10 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
     private IEnumerable<Performance> Done()
     {
         var work = Sets.Where(s => s.Set.Kind != SetKind.WarmUp).ToLookup(s => (s.Set.Slot, s.Set.Exercise));
+        var shares = Sets.Where(s => s.Set.Kind != SetKind.WarmUp).ToLookup(s => s.Set.Slot);
         var leftOut = LeftOut;
         return from prescription in Prescriptions
-               let sets = work[(prescription.Slot, prescription.Exercise)].ToList()
+               let sets = Sides.Whole([.. prescription.Scheme is Scheme.Total ? shares[prescription.Slot] : work[(prescription.Slot, prescription.Exercise)]])
                where sets.Count > 0
                select new Performance(Date, prescription, sets, leftOut.Contains(prescription.Slot) || prescription.SetsLeftOut > 0)
                {
@@ -80,6 +83,9 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
 /// <param name="FormSlipped">Whether its form was told to have slipped.</param>
 public sealed record SetResult(SetDone Set, bool FormSlipped)
 {
+    /// <summary>The seconds of the longer side, where both sides of a hold are told together; null for every other set.</summary>
+    public int? OtherSide { get; init; }
+
     /// <summary>Whether it earns progress: the target met with honest form.</summary>
     public bool OnTarget => Set.Done >= Set.Target && !FormSlipped;
 }

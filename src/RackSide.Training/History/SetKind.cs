@@ -14,4 +14,7 @@ public enum SetKind
 
     /// <summary>A share of a total.</summary>
     Share,
+
+    /// <summary>A hold, or a go of work by time, that counts towards seconds in all.</summary>
+    HeldShare,
 }

@@ -10,7 +10,7 @@ namespace RackSide.Training.History;
 public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IReadOnlyList<Fact>? ToldOutside = null)
 {
     // Folded once, because a day's plan asks for each of its exercises.
-    private readonly Lazy<Folded> folded = new(() => new Folded([.. Sessions.SelectMany(s => s.Performances)], SoreIn(Sessions, ToldOutside)));
+    private readonly Lazy<Folded> folded = new(() => new Folded([.. Sessions.SelectMany(s => s.Performances)], SoreIn(Sessions, ToldOutside), HeadDownIn(Sessions)));
 
     /// <summary>A history with nothing in it.</summary>
     public static TrainingHistory Empty { get; } = new([]);
@@ -46,6 +46,9 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
     /// <summary>The sore motions told and not taken back, outside sessions and in them, in the order told.</summary>
     public IReadOnlyList<SoreTold> Sore => folded.Value.Sore;
 
+    /// <summary>The answers to the question before head-down work that stand, oldest first.</summary>
+    public IReadOnlyList<HeadDownAnswered> HeadDown => folded.Value.HeadDown;
+
     /// <inheritdoc/>
     public bool Equals(TrainingHistory? other) => other is not null && Sessions.Equals(other.Sessions) && Earlier.Equals(other.Earlier);
 
@@ -60,8 +63,13 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
             .OrderBy(s => s.At),
     ];
 
-    private sealed class Folded(List<Performance> all, IReadOnlyList<SoreTold> sore)
+    private static IReadOnlyList<HeadDownAnswered> HeadDownIn(IReadOnlyList<SessionRecord> sessions) =>
+        [.. sessions.Where(s => s.Facts.Any(f => f is HeadDownAnswered)).SelectMany(s => s.Standing).OfType<HeadDownAnswered>().OrderBy(a => a.At)];
+
+    private sealed class Folded(List<Performance> all, IReadOnlyList<SoreTold> sore, IReadOnlyList<HeadDownAnswered> headDown)
     {
+        public IReadOnlyList<HeadDownAnswered> HeadDown { get; } = headDown;
+
         public IReadOnlyList<SoreTold> Sore { get; } = sore;
 
         public ILookup<string, Performance> ByExercise { get; } = all.ToLookup(p => p.Asked.Exercise);

@@ -6,6 +6,7 @@ using RackSide.Training.Loading;
 using RackSide.Training.Plans;
 using RackSide.Training.Progression;
 using RackSide.Training.Schedule;
+using RackSide.Training.Skills;
 
 namespace RackSide.Training.Planning;
 
@@ -79,8 +80,7 @@ public static class Planner
     public static IReadOnlyList<Prescription> Prescriptions(
         TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date)
     {
-        var filled = day.Slots.Select(slot => (Slot: slot, Exercise: Fill(slot, catalogue, kit, lifter))).Where(f => f.Exercise is not null)
-            .Select(f => (f.Slot, Exercise: f.Exercise!)).ToList();
+        var filled = day.Slots.Select(slot => Filling.Of(slot, catalogue, kit, lifter, history, date)).OfType<Filling>().ToList();
         var gym = new KitLoads(kit);
         var ordinary = InOrder(filled, gym, history, date);
         return LightWeeks.Why(day, ordinary, history, date) is { } light ? InOrder(filled, gym, history, date, light) : ordinary;
@@ -90,9 +90,14 @@ public static class Planner
     /// The exercise that fills a slot: the first it lists that the kit allows, or else the first of its motion that is told
     /// alike, in reps or in seconds. Head-down work is passed over for a lifter who is to avoid it.
     /// </summary>
+    /// <param name="slot">The slot.</param>
+    /// <param name="catalogue">All exercises.</param>
+    /// <param name="kit">What the gym owns.</param>
+    /// <param name="lifter">Who trains.</param>
+    /// <param name="history">All the lifter's sessions, for what must have been held before; null for none.</param>
     /// <returns>The exercise, or null where nothing in this kit can fill the slot.</returns>
-    public static Exercise? Fill(Slot slot, Catalogue catalogue, GymKit kit, Lifter lifter) =>
-        Fitting.For(slot, catalogue, kit, lifter).FirstOrDefault();
+    public static Exercise? Fill(Slot slot, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory? history = null) =>
+        Fitting.For(slot, catalogue, kit, lifter, history ?? TrainingHistory.Empty).FirstOrDefault();
 
     /// <summary>Up to nine other exercises that can fill the slot: those it lists first, then others of its motion.</summary>
     /// <param name="slot">The slot.</param>
@@ -100,9 +105,10 @@ public static class Planner
     /// <param name="catalogue">All exercises.</param>
     /// <param name="kit">What the gym owns.</param>
     /// <param name="lifter">Who trains.</param>
+    /// <param name="history">All the lifter's sessions, for what must have been held before; null for none.</param>
     public static IReadOnlyList<Exercise> Others(
-        Slot slot, Exercise current, Catalogue catalogue, GymKit kit, Lifter lifter) =>
-        [.. Fitting.For(slot, catalogue, kit, lifter).Where(e => e.Id != current.Id).Take(MostOthers)];
+        Slot slot, Exercise current, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory? history = null) =>
+        [.. Fitting.For(slot, catalogue, kit, lifter, history ?? TrainingHistory.Empty).Where(e => e.Id != current.Id).Take(MostOthers)];
 
     /// <summary>What a slot asks for with this exercise on a date; a swap in mid-session asks here too.</summary>
     /// <param name="slot">The slot.</param>
@@ -125,15 +131,23 @@ public static class Planner
     internal static Prescription Prescribe(
         Slot slot, Exercise exercise, KitLoads gym, TrainingHistory history, LocalDate date, string? light, BarStack? onBar)
     {
+        var decision = slot.Ladder?.RungOf(exercise.Id) is null
+            ? Decide(slot, exercise, gym.Kit, gym.For(exercise), history, date, light)
+            : Climbing.AsOn(slot, exercise, history, date);
+        return Prescribed(slot, exercise, decision, gym, onBar);
+    }
+
+    private static Prescription Prescribed(Slot slot, Exercise exercise, Decision decision, KitLoads gym, BarStack? onBar)
+    {
         var loads = gym.For(exercise);
-        var decision = Decide(slot, exercise, gym.Kit, loads, history, date, light);
         return new Prescription
         {
             Slot = slot.Key,
             Motion = exercise.Motion,
             Exercise = exercise.Id,
-            Scheme = slot.Scheme,
+            Scheme = RungSlots.Of(slot, exercise).Scheme,
             Targets = decision.Targets,
+            EachSide = exercise is { OneSided: true, Held: true },
             Load = decision.Load,
             Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, gym, onBar) : [],
             Search = decision.Search,
@@ -156,13 +170,15 @@ public static class Planner
 
     // In the order they are done, because what one leaves on the bar may serve the next.
     private static IReadOnlyList<Prescription> InOrder(
-        IEnumerable<(Slot Slot, Exercise Exercise)> filled, KitLoads loads, TrainingHistory history, LocalDate date, string? light = null)
+        IEnumerable<Filling> filled, KitLoads loads, TrainingHistory history, LocalDate date, string? light = null)
     {
         List<Prescription> prescriptions = [];
         BarStack? onBar = null;
-        foreach (var (slot, exercise) in filled)
+        foreach (var (slot, exercise, decision) in filled)
         {
-            var asked = Prescribe(slot, exercise, loads, history, date, light, onBar);
+            var asked = decision is null
+                ? Prescribe(slot, exercise, loads, history, date, light, onBar)
+                : Prescribed(slot, exercise, decision, loads, onBar);
             prescriptions.Add(asked);
             onBar = BarOrder.Of(asked, exercise, loads, onBar).LastOrDefault() ?? onBar;
         }

@@ -23,7 +23,7 @@ public sealed record StandIn(string Slot, Exercise Wanted, Exercise? Instead, st
 
 /// <summary>
 /// Tells where a gym does not have what the plan prefers, and what stands in. What a lifter is to avoid is passed over in
-/// silence: it is nobody's business beside the rack.
+/// silence: it is nobody's business beside the rack. On a ladder a rung passed over is no stand-in, nor is what waits for a hold.
 /// </summary>
 public static class StandIns
 {
@@ -34,9 +34,9 @@ public static class StandIns
     /// <summary>That of a slot; null where the exercise it prefers is what fills it.</summary>
     public static StandIn? Of(Slot slot, Catalogue catalogue, GymKit kit, Lifter lifter)
     {
-        var wanted = slot.Exercises.Select(catalogue.Find).OfType<Exercise>().FirstOrDefault(e => !(e.Inverted && lifter.AvoidInverted));
+        var wanted = slot.Exercises.Select(catalogue.Find).OfType<Exercise>().FirstOrDefault(e => !(e.Inverted && lifter.AvoidInverted) && e.Needs is null);
         var filled = Planner.Fill(slot, catalogue, kit, lifter);
-        return wanted is null || wanted.Id == filled?.Id ? null : new(slot.Key, wanted, filled, Why(wanted, kit));
+        return wanted is null || wanted.Id == filled?.Id || (slot.Ladder is not null && filled is not null) ? null : new(slot.Key, wanted, filled, Why(wanted, kit));
     }
 
     /// <summary>What is in the way of an exercise, in few words.</summary>

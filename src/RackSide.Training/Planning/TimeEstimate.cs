@@ -7,9 +7,9 @@ namespace RackSide.Training.Planning;
 
 /// <summary>
 /// How long a training day takes. Common practice, no source: 40 s for a working set, 45 s for a warm-up set with its
-/// plates, a hold its seconds, 6 s a rep of a total (half of them breath), a tick its minutes or one. One-sided work takes
-/// twice as long. A rest follows every set, or every round of a group, and every ramp; the last one of an exercise is the
-/// way to the next.
+/// plates, a hold its seconds, 6 s a rep of a total (half of them breath), seconds in all half as much again, a tick its
+/// minutes or one. One-sided work takes twice as long. A rest follows every set, or every round of a group, and every ramp;
+/// the last one of an exercise is the way to the next.
 /// </summary>
 public static class TimeEstimate
 {
@@ -24,6 +24,9 @@ public static class TimeEstimate
 
     /// <summary>A rep of a total, the breath between its sets included.</summary>
     public static Duration RepOfTotal { get; } = Duration.FromSeconds(6);
+
+    /// <summary>A second of work by time or of a hold in shares, half as much again for breath between them.</summary>
+    public static Duration AccumulatedSecond { get; } = Duration.FromSeconds(1.5);
 
     /// <summary>Something to tick, of so many minutes; those without a guide take one.</summary>
     public static Duration Tick(int minutes) => Duration.FromMinutes(Math.Max(minutes, 1));
@@ -55,17 +58,18 @@ public static class TimeEstimate
     {
         var work = turn.Aggregate(Duration.Zero, (sum, p) => sum + Work(p, catalogue, pace));
         var changes = turn.SkipLast(1).Aggregate(Duration.Zero, (sum, p) => sum + p.ChangeOver);
-        var rounds = turn.Max(p => p.Scheme is Scheme.Total or Scheme.Tick ? 0 : p.Targets.Count);
+        var rounds = turn.Max(p => p.Scheme is Scheme.Total or Scheme.Accumulate or Scheme.Tick ? 0 : p.Targets.Count);
         return work + ((changes + turn.Max(p => p.Rest)) * rounds);
     }
 
     private static Duration Work(Prescription p, Catalogue catalogue, LifterPace pace)
     {
-        var sides = catalogue.Find(p.Exercise)?.OneSided == true ? 2 : 1;
+        var sides = catalogue.Find(p.Exercise)?.OneSided == true && p.Scheme is not Scheme.Accumulate ? 2 : 1;
         var working = p.Scheme switch
         {
             Scheme.Hold => Duration.FromSeconds(p.Targets.Sum()),
             Scheme.Total => p.Targets.Sum() * RepOfTotal,
+            Scheme.Accumulate => AccumulatedSecond * p.Targets.Sum(),
             Scheme.Tick t => Tick(t.Minutes),
             _ => p.Targets.Count * pace.WorkingSet,
         };

@@ -28,6 +28,13 @@ public abstract record Scheme
         public override int Sets { get; init; } = 1;
     }
 
+    /// <summary>Seconds over the whole session, in as many holds or goes as it takes; they climb from the low to the high number.</summary>
+    public sealed record Accumulate(int LowSeconds, int HighSeconds) : Scheme
+    {
+        /// <summary>One, because the holds are the lifter's to choose.</summary>
+        public override int Sets { get; init; } = 1;
+    }
+
     /// <summary>Something to do and tick off, with a guide in minutes (0 for none).</summary>
     public sealed record Tick(int Minutes) : Scheme
     {
@@ -42,6 +49,7 @@ public abstract record Scheme
         Range r => $"{r.Sets}x{r.Low}-{r.High}",
         Hold h => h.LowSeconds == h.HighSeconds ? $"{h.Sets} x {h.LowSeconds} s" : $"{h.Sets} x {h.LowSeconds}-{h.HighSeconds} s",
         Total t => $"{t.Reps} in all",
+        Accumulate a => a.LowSeconds == a.HighSeconds ? $"{a.LowSeconds} s in all" : $"{a.LowSeconds}-{a.HighSeconds} s in all",
         Tick { Minutes: > 0 } t => $"{t.Minutes} min",
         Tick => "tick",
         _ => throw new UnreachableException(),

@@ -15,6 +15,15 @@ public sealed record Slot
     /// <summary>Exercises by id, the one preferred first; the first that the kit allows is taken. Never empty.</summary>
     public required IReadOnlyList<string> Exercises { get; init; }
 
+    /// <summary>
+    /// The ladder whose rung fills it; null where <see cref="Exercises"/> do. With one, <see cref="Exercises"/> are its rungs,
+    /// and each rung brings its own sets and targets unless <see cref="Scheme"/> goes by time or by a total.
+    /// </summary>
+    public Ladder? Ladder { get; init; }
+
+    /// <summary>The exercise of the rung that a lifter begins with who has done none of the ladder; null for the easiest.</summary>
+    public string? BeginWith { get; init; }
+
     /// <summary>Sets, reps or seconds.</summary>
     public required Scheme Scheme { get; init; }
 

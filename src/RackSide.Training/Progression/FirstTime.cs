@@ -51,6 +51,7 @@ internal static class FirstTime
         ({ Amount: 0 }, LoadType.AddedWeight) => "first time: body weight alone, and learn the motion",
         ({ } lightest, _) => $"first time: start with the lightest, {lightest}, and learn the motion",
         _ when slot.Scheme is Scheme.Hold => "first time: short holds, and learn the position",
+        _ when slot.Scheme is Scheme.Accumulate => "first time: easy goes, and learn the motion",
         _ => "first time: few reps, and learn the motion",
     };
 }

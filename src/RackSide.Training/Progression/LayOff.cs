@@ -64,7 +64,7 @@ internal static class LayOff
         });
     }
 
-    private static IReadOnlyList<int> Targets(Footing f, int percent) => f.Slot.Scheme is Scheme.Hold
+    private static IReadOnlyList<int> Targets(Footing f, int percent) => f.Slot.Scheme is Scheme.Hold or Scheme.Accumulate
         ? Reps.Each(f.Slot.Scheme, f.Asked * (100 - percent) / 100 / HoldStepSeconds * HoldStepSeconds)
         : Reps.Each(f.Slot.Scheme, Reps.Low(f.Slot.Scheme));
 
@@ -74,7 +74,7 @@ internal static class LayOff
         ({ } from, { } to) when percent < 50 || IsHelp(f) || to > from * 0.5m =>
             LoadText.Easier(from, to, percent, f.Exercise),
         (_, { } to) => $"about half, {to}, then climb each time",
-        _ => f.Slot.Scheme is Scheme.Hold ? "shorter holds, then climb again" : "few reps, then climb again",
+        _ => f.Slot.Scheme is Scheme.Hold or Scheme.Accumulate ? "shorter holds, then climb again" : "few reps, then climb again",
     };
 
     private static bool IsHelp(Footing f) => f.Exercise.LoadType == LoadType.Assisted;

@@ -55,5 +55,5 @@ public sealed record Meanwhile
 
     /// <summary>All sets asked for done, and the form of none told to have slipped.</summary>
     private static bool IsHonest(Performance p) =>
-        !p.CutShort && p.Sets.Count >= (p.Asked.Scheme is Scheme.Total ? 1 : p.Asked.Targets.Count) && p.Sets.All(s => !s.FormSlipped);
+        !p.CutShort && p.Sets.Count >= (p.Asked.Scheme is Scheme.Total or Scheme.Accumulate ? 1 : p.Asked.Targets.Count) && p.Sets.All(s => !s.FormSlipped);
 }

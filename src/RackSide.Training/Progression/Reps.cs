@@ -11,6 +11,7 @@ internal static class Reps
         Scheme.Fixed f => f.Reps,
         Scheme.Range r => r.Low,
         Scheme.Hold h => h.LowSeconds,
+        Scheme.Accumulate a => a.LowSeconds,
         Scheme.Total t => t.Reps,
         _ => 0,
     };
@@ -20,6 +21,7 @@ internal static class Reps
     {
         Scheme.Range r => r.High,
         Scheme.Hold h => h.HighSeconds,
+        Scheme.Accumulate a => a.HighSeconds,
         _ => Low(scheme),
     };
 
@@ -38,7 +40,7 @@ internal static class Reps
     /// <summary>
     /// Half the sets, rounded up, each as before: five become three, three two. A total is one number and halves in itself.
     /// </summary>
-    public static IReadOnlyList<int> Half(Scheme scheme, IReadOnlyList<int> targets) => scheme is Scheme.Total
+    public static IReadOnlyList<int> Half(Scheme scheme, IReadOnlyList<int> targets) => scheme is Scheme.Total or Scheme.Accumulate
         ? [.. targets.Select(t => (t + 1) / 2)]
         : [.. targets.Take((targets.Count + 1) / 2)];
 

@@ -39,7 +39,7 @@ public static class Sparing
     /// <summary>No more reps than the bottom of the scheme; what has no load to take off is shorter instead.</summary>
     private static IReadOnlyList<int> Targets(Footing f, Decision decision) => f.Slot.Scheme switch
     {
-        Scheme.Hold => Reps.Each(f.Slot.Scheme, f.Asked * (100 - Percent) / 100 / HoldStepSeconds * HoldStepSeconds),
+        Scheme.Hold or Scheme.Accumulate => Reps.Each(f.Slot.Scheme, f.Asked * (100 - Percent) / 100 / HoldStepSeconds * HoldStepSeconds),
         Scheme.Total => [Math.Max(1, Math.Min(f.Asked, decision.Targets[0]) * (100 - Percent) / 100)],
         _ => Reps.Each(f.Slot.Scheme, Reps.Low(f.Slot.Scheme)),
     };

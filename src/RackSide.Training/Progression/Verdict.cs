@@ -34,7 +34,7 @@ internal static class Judge
     {
         var load = LoadUsed.Of(performance, exercise);
         var scheme = performance.Asked.Scheme;
-        if (scheme is Scheme.Total)
+        if (scheme is Scheme.Total or Scheme.Accumulate)
         {
             return performance.Sets.Sum(s => s.Set.Done) < performance.Asked.Targets.Sum() ? Verdict.CutShort
                 : performance.Sets.Any(s => s.FormSlipped) ? Verdict.FormSlipped

@@ -33,16 +33,20 @@ public static class Agenda
         ? searching.Items(asked, span)
         : asked.Ramp.Select((set, i) => new RampItem(asked, i + 1, asked.Ramp.Count, set.Reps, set.Load));
 
-    private static IReadOnlyList<AgendaItem> WorkOf(Prescription asked) => asked.Scheme switch
+    /// <summary>The work of a slot, round by round; a round is one item, or a hold on both sides.</summary>
+    private static IReadOnlyList<IReadOnlyList<AgendaItem>> WorkOf(Prescription asked) => asked.Scheme switch
     {
-        Scheme.Total => [new TotalItem(asked, asked.Targets[0])],
-        Scheme.Tick tick => [new TickItem(asked, tick.Minutes)],
-        Scheme.Hold => [.. asked.Targets.Select((t, i) => new HoldItem(asked, i + 1, asked.Targets.Count, t, asked.Load))],
+        Scheme.Total => [[new TotalItem(asked, asked.Targets[0])]],
+        Scheme.Accumulate => [[new AccumulateItem(asked, asked.Targets[0])]],
+        Scheme.Tick tick => [[new TickItem(asked, tick.Minutes)]],
+        Scheme.Hold => [.. asked.Targets.Select((t, i) => Hold(new HoldItem(asked, i + 1, asked.Targets.Count, t, asked.Load)))],
         Scheme.Fixed or Scheme.Range =>
-            [.. asked.Targets.Select((t, i) => new WorkItem(asked, i + 1, asked.Targets.Count, t, asked.Load))],
+            [.. asked.Targets.Select((t, i) => (AgendaItem[])[new WorkItem(asked, i + 1, asked.Targets.Count, t, asked.Load)])],
         _ => throw new UnreachableException(),
     };
 
-    private static IEnumerable<AgendaItem> InTurn(IReadOnlyList<IReadOnlyList<AgendaItem>> slots) =>
-        Enumerable.Range(0, slots.Max(s => s.Count)).SelectMany(round => slots.Where(s => round < s.Count).Select(s => s[round]));
+    private static AgendaItem[] Hold(HoldItem hold) => hold.Asked.EachSide ? [hold.On(Side.Left), hold.On(Side.Right)] : [hold];
+
+    private static IEnumerable<AgendaItem> InTurn(IReadOnlyList<IReadOnlyList<IReadOnlyList<AgendaItem>>> slots) =>
+        Enumerable.Range(0, slots.Max(s => s.Count)).SelectMany(round => slots.Where(s => round < s.Count).SelectMany(s => s[round]));
 }

@@ -52,12 +52,24 @@ public sealed record WorkItem(Prescription Asked, int Number, int Of, int Target
 
 /// <summary>A working set told in seconds.</summary>
 public sealed record HoldItem(Prescription Asked, int Number, int Of, int Target, Mass? Load)
-    : SetItem(Asked, SetKind.Hold, Number, Of, Target, Load);
+    : SetItem(Asked, SetKind.Hold, Number, Of, Target, Load)
+{
+    /// <summary>The side it is done on; null where both sides work together.</summary>
+    public Side? Side { get; init; }
+
+    /// <summary>The same hold on one side.</summary>
+    internal HoldItem On(Side side) => this with { Side = side, Key = $"{Key}/{side}" };
+}
 
 /// <summary>A total, worked off in as many shares as it takes.</summary>
 /// <param name="Asked">What the slot asks for today.</param>
 /// <param name="Total">The reps in all.</param>
 public sealed record TotalItem(Prescription Asked, int Total) : SlotItem($"{Asked.Slot}/total", Asked);
+
+/// <summary>Seconds in all, in as many holds or goes as it takes.</summary>
+/// <param name="Asked">What the slot asks for today.</param>
+/// <param name="Total">The seconds in all.</param>
+public sealed record AccumulateItem(Prescription Asked, int Total) : SlotItem($"{Asked.Slot}/accumulate", Asked);
 
 /// <summary>Something to do and tick off.</summary>
 /// <param name="Asked">What the slot asks for today.</param>

@@ -23,7 +23,7 @@ internal static class HoldingStep
 
     private static Turn Start(Session s, Holding p) => p.Rested is not null && s.Now - p.Since < SessionSteps.DeadTime
         ? ((Turn)s).Say(SetAccepting.JustTurned, Duration.FromSeconds(2))
-        : s with { Phase = p with { Started = s.Now, RangStart = false, RangTarget = false } };
+        : s with { Phase = p with { Started = s.Now, RangStart = false, RangComeDown = false, RangTarget = false } };
 
     private static Turn FalseStart(Session s, Holding p) =>
         ((Turn)(s with { Phase = p with { Started = null } })).Say("false start; ENTER starts again");
@@ -38,9 +38,13 @@ internal static class HoldingStep
 
     private static Turn Write(Session s, int seconds)
     {
-        var item = (HoldItem)s.Place.Current!;
-        return SetAccepting.After(item, ((Turn)s).Keep((id, at) => new SetDone(
-            id, at, item.Slot, item.Asked.Exercise, SetKind.Hold, item.Number, item.Target, seconds, item.Load)));
+        var item = (SlotItem)s.Place.Current!;
+        return SetAccepting.After(item, ((Turn)s).Keep((id, at) => item switch
+        {
+            HoldItem hold => new SetDone(id, at, hold.Slot, hold.Asked.Exercise, SetKind.Hold, hold.Number, hold.Target, seconds, hold.Load) { Side = hold.Side },
+            _ => new SetDone(
+                id, at, item.Slot, item.Asked.Exercise, SetKind.HeldShare, s.Place.Work(item.Slot).Count() + 1, HoldInHand.Target(s), seconds, null),
+        }));
     }
 
     private static Turn Bells(Session s, Holding p) => HoldInHand.Elapsed(s, p) switch
@@ -48,6 +52,8 @@ internal static class HoldingStep
         null => s,
         { } past when past >= Duration.FromSeconds(HoldInHand.Target(s)) && !p.RangTarget =>
             ((Turn)s).Enter(p with { RangStart = true, RangTarget = true }).Ring(2),
+        { } past when HoldInHand.IsHeadDown(s) && past >= Duration.FromSeconds(HoldInHand.Target(s) - HoldInHand.InHand) && !p.RangComeDown =>
+            ((Turn)s).Enter(p with { RangStart = true, RangComeDown = true }).Ring(1),
         { } past when past >= Duration.Zero && !p.RangStart => ((Turn)s).Enter(p with { RangStart = true }).Ring(1),
         _ => s,
     };

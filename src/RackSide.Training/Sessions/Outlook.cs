@@ -13,7 +13,7 @@ internal static class Outlook
             return set.Done < set.Target ? InSearch(s, set) : null;
         }
 
-        if (set.Kind is SetKind.Share || set.Done >= set.Target
+        if (set.Kind is SetKind.Share or SetKind.HeldShare || set.Done >= set.Target
             || s.Setting.Day.Slots.FirstOrDefault(x => x.Key == set.Slot) is not { } slot)
         {
             return null;

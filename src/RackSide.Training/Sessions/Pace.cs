@@ -20,6 +20,7 @@ public static class Pace
         WorkItem => pace.WorkingSet,
         HoldItem hold => Duration.FromSeconds(hold.Target),
         TotalItem total => (total.Total - place.Counted(total.Slot)) * TimeEstimate.RepOfTotal,
+        AccumulateItem time => (time.Total - place.Held(time.Slot)) * TimeEstimate.AccumulatedSecond,
         TickItem tick => TimeEstimate.Tick(tick.Minutes),
         _ => Duration.Zero,
     };

@@ -90,6 +90,9 @@ public sealed record Holding(Instant Since, Instant? Started = null, RestClock? 
     /// <summary>Whether the bell at the beginning has rung.</summary>
     public bool RangStart { get; init; }
 
+    /// <summary>Whether the bell that says to come down from a head-down hold has rung.</summary>
+    public bool RangComeDown { get; init; }
+
     /// <summary>Whether the bell at the target has rung.</summary>
     public bool RangTarget { get; init; }
 }

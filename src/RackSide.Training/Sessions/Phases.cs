@@ -10,7 +10,7 @@ internal static class Phases
         null => new Finishing(at),
         ConfirmItem or TickItem => new Ticking(at),
         AskItem => new Asking(at),
-        HoldItem => new Holding(at, null, rested),
+        HoldItem or AccumulateItem => new Holding(at, null, rested),
         _ => new Lifting(at, rested),
     };
 }

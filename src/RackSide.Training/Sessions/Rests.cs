@@ -10,7 +10,7 @@ public static class Rests
     /// <summary>
     /// The rest between a set and what follows it. Between ramp sets there is none, because changing plates is the rest;
     /// a question interrupts no rest, and the one after it is that of its set.
-    /// Within a group only the change-over, and the rest after the group's last.
+    /// Between the sides of a hold none either. Within a group only the change-over, and the rest after the group's last.
     /// </summary>
     /// <param name="done">The set just done.</param>
     /// <param name="next">What follows; null at the end of the session.</param>
@@ -21,6 +21,7 @@ public static class Rests
         (SearchItem search, _) => RampRest.After(search.Asked, search.Number),
         (AskItem ask, _) => RampRest.After(ask.Asked, ask.Number),
         (RampItem ramp, _) => RampRest.Of(ramp.Asked),
+        (HoldItem { Side: Side.Left } left, HoldItem { Side: Side.Right } right) when left.Slot == right.Slot => Duration.Zero,
         (_, SlotItem into) when SameRound(done, into) => done.Asked.ChangeOver,
         _ => done.Asked.Rest,
     };
@@ -52,7 +53,9 @@ public static class Rests
 
     internal static SlotItem? ItemOf(Place place, SetDone set) => place.Agenda.OfType<SlotItem>().FirstOrDefault(i => i switch
     {
+        HoldItem { Side: { } side } when set.Side is { } done && side != done => false,
         SetItem s => s.Slot == set.Slot && s.Kind == set.Kind && s.Number == set.Number,
+        AccumulateItem a => a.Slot == set.Slot && set.Kind == SetKind.HeldShare,
         TotalItem t => t.Slot == set.Slot && set.Kind == SetKind.Share,
         _ => false,
     });

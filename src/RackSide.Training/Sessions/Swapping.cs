@@ -18,7 +18,7 @@ public static class Swapping
 
         var now = s.Setting.Catalogue[item.Asked.Exercise];
         var light = s.Head.Prescriptions.Any(LightWeek.Is) ? "as the rest of today" : null;
-        return [.. Planner.Others(slot, now, s.Setting.Catalogue, s.Setting.Kit, s.Setting.Lifter).Take(9)
+        return [.. Planner.Others(slot, now, s.Setting.Catalogue, s.Setting.Kit, s.Setting.Lifter, s.Setting.Before).Take(9)
             .Select(e => AsFew(item.Asked, Planner.Prescribe(slot, e, s.Setting.Loads, s.Setting.Before, s.Head.Date, light, s.OnBar)))];
     }
 

@@ -26,19 +26,21 @@ public static class Undoing
 
     private static List<Fact> Group(Session s)
     {
-        var takable = s.Record.Standing.Where(f => f is SetDone or RepsLeftTold or ItemTicked or SlotLeftOut or ExerciseSwapped or SoreTold).ToList();
+        var takable = s.Record.Standing.Where(f => f is SetDone or RepsLeftTold or ItemTicked or SlotLeftOut or ExerciseSwapped or SoreTold or HeadDownAnswered).ToList();
         return takable.Count == 0 ? [] : [.. takable.Where(f => f.At == takable[^1].At && f.GetType() == takable[^1].GetType())];
     }
 
     private static string Words(Fact fact, int count) => fact switch
     {
         SetDone { Kind: SetKind.WarmUp } set => $"warm-up set {set.Number}",
-        SetDone { Kind: SetKind.Hold } set => $"hold {set.Number}, {set.Done} s",
+        SetDone { Kind: SetKind.Hold, Side: { } side } set => $"hold {set.Number} {(side == Side.Left ? "left" : "right")}, {set.Done} s",
+        SetDone { Kind: SetKind.Hold or SetKind.HeldShare } set => $"hold {set.Number}, {set.Done} s",
         SetDone set => $"set {set.Number}, {set.Done} reps",
         RepsLeftTold told => $"answer, {told.Left} left",
         SlotLeftOut => count > 1 ? $"{count} left out" : "left out",
         ExerciseSwapped => "the other exercise",
         SoreTold => "told sore",
+        HeadDownAnswered => "the answer before head-down work",
         _ => count > 1 ? $"{count} ticks" : "a tick",
     };
 }

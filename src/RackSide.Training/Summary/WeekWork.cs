@@ -21,7 +21,7 @@ public sealed record WeekWork(int SetsOnTarget, int Sets, int HoldSeconds, IRead
         return new WeekWork(
             counted.Count(s => s.OnTarget),
             counted.Count,
-            sets.Where(s => s.Set.Kind == SetKind.Hold).Sum(s => s.Set.Done),
+            sets.Where(s => s.Set.Kind is SetKind.Hold or SetKind.HeldShare && catalogue.Find(s.Set.Exercise)?.Held != false).Sum(s => s.Set.Done),
             TotalsOf(sessions, catalogue));
     }
 

@@ -75,9 +75,9 @@ internal sealed class HistoryText(Catalogue catalogue, ExerciseAsked asked, IRea
 
     private static string Run(List<SetResult> run, Exercise? exercise)
     {
-        var counts = string.Join(", ", run.Select(s => $"{s.Set.Done}{(s.FormSlipped ? " (form slipped)" : "")}"));
+        var counts = string.Join(", ", run.Select(s => $"{Pages.Rack.Words.Done(s)}{(s.FormSlipped ? " (form slipped)" : "")}"));
         return AskedText.Load(run[0].Set.Load, exercise) is { Length: > 0 } load ? $"{load} x {counts}"
-            : $"{counts} {(run[0].Set.Kind == SetKind.Hold ? "s" : "reps")}";
+            : $"{counts} {(run[0].Set.Kind is SetKind.Hold or SetKind.HeldShare ? "s" : "reps")}";
     }
 }
 
@@ -85,15 +85,15 @@ internal sealed class HistoryText(Catalogue catalogue, ExerciseAsked asked, IRea
 internal static class Outcome
 {
     /// <summary>Whether every set asked for met its target with honest form, or the total was reached.</summary>
-    public static bool Met(Performance done) => done.Asked.Scheme is Scheme.Total
+    public static bool Met(Performance done) => done.Asked.Scheme is Scheme.Total or Scheme.Accumulate
         ? Sum(done) >= done.Asked.Targets.Sum()
         : done.Sets.Count >= done.Asked.Targets.Count && done.Sets.All(s => s.OnTarget);
 
     /// <summary>The same in words, after what was asked for.</summary>
     public static string Text(Performance done)
     {
-        var told = done.Asked.Scheme is Scheme.Total
-            ? $"{Sum(done)} done"
+        var told = done.Asked.Scheme is Scheme.Total or Scheme.Accumulate
+            ? $"{Sum(done)}{(done.Asked.Scheme is Scheme.Accumulate ? " s" : "")} done"
             : Met(done) ? "all met" : $"{done.Sets.Count(s => s.OnTarget)} of {done.Asked.Targets.Count} sets met";
         return $"asked {AskedText.Sets(done.Asked)}, {told}{(done.CutShort ? ", the rest left out" : "")}";
     }

@@ -32,6 +32,7 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new PlatesCommand(this, around));
         Subcommands.Add(new KnownCommand(this, around));
         Subcommands.Add(new SoreCommand(this, around));
+        Subcommands.Add(new LiftersCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));
         Subcommands.Add(new PlanCommand(this, around));
         SetAction(parsed => ScreenCommand.Run(this, around, parsed));
@@ -57,6 +58,9 @@ internal sealed class RackSideCommand : RootCommand
 
     /// <summary>No bell.</summary>
     public Option<bool> Silent { get; } = new("--silent") { Description = "Never ring the bell." };
+
+    /// <summary>A rack that several share.</summary>
+    public Option<bool> Kiosk { get; } = new("--kiosk") { Description = "Ask who trains, come back to that when nobody presses a key, and never leave; for a screen that stays on." };
 
     /// <summary>Line by line.</summary>
     public Option<bool> Plain { get; } = new("--plain") { Description = "Line by line instead of a full screen: for screen readers and pipes." };
@@ -95,6 +99,7 @@ internal sealed class RackSideCommand : RootCommand
         Options.Add(Zone);
         Options.Add(NoColour);
         Options.Add(Silent);
+        Options.Add(Kiosk);
         Options.Add(Plain);
         Options.Add(Verbose);
         Options.Remove(Options.OfType<HelpOption>().Single());

@@ -25,6 +25,11 @@ internal static class ScreenCommand
             throw new Refusal(ExitCode.Usage, NoTerminal);
         }
 
+        if (parsed.GetValue(command.Kiosk))
+        {
+            return KioskScreen.Run(command, around, parsed, options, plain);
+        }
+
         using var gym = command.Open(parsed);
         using var visit = new RackVisit(gym, parsed.GetValue(command.Who));
         var shown = options with

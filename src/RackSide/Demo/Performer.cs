@@ -115,11 +115,12 @@ internal sealed class Performer(Effort effort, Incident? incident, Mass? weighed
 
     private void Hold()
     {
-        var item = (HoldItem)session.Place.Current!;
-        var setting = session.Setting;
-        var held = effort.Seconds(setting.Catalogue[item.Asked.Exercise], item.Number, item.Target);
+        var item = (SlotItem)session.Place.Current!;
+        var (setting, target) = (session.Setting, HoldInHand.Target(session));
+        var number = item is HoldItem hold ? hold.Number : Math.Min(5, session.Place.Work(item.Slot).Count() + 1);
+        var held = Math.Max(1, effort.Seconds(setting.Catalogue[item.Asked.Exercise], number, target));
         Press(Seconds(chance.Next(5, 15)), at => new Accepted(at));
-        Press(setting.LeadIn + Seconds(held) + (held < item.Target ? setting.Reach : Duration.Zero), at => new Accepted(at));
+        Press(setting.LeadIn + Seconds(held) + (held < target ? setting.Reach : Duration.Zero), at => new Accepted(at));
     }
 
     private void Rest(Resting rest)

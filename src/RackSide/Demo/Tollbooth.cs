@@ -85,16 +85,12 @@ internal static class Tollbooth
     /// </summary>
     public static HouseRules Rules(LocalDate today) => new(KitDefaults.For(MassUnit.Kilogram), WeekdaysFor(today.DayOfWeek), Sound: true);
 
-    /// <summary>Juno Petrov's plan as it stood so many days in. She began with a smaller push-up total and raised it twice.</summary>
-    public static Plan JunosPlan(Plan plan, int days)
-    {
-        var total = days < 28 ? 30 : days < 56 ? 40 : (int?)null;
-        return total is { } reps ? plan with { Days = [.. plan.Days.Select(d => WithTotals(d, reps))] } : plan;
-    }
+    /// <summary>Juno Petrov's plan: the built-in one, but with a smaller push-up total that grows in smaller steps.</summary>
+    public static Plan JunosPlan(Plan plan) => plan with { Days = [.. plan.Days.Select(WithSmallTotals)] };
 
-    private static TrainingDay WithTotals(TrainingDay day, int reps) => day with
+    private static TrainingDay WithSmallTotals(TrainingDay day) => day with
     {
-        Slots = [.. day.Slots.Select(s => s.Scheme is Scheme.Total ? s with { Scheme = new Scheme.Total(reps) } : s)],
+        Slots = [.. day.Slots.Select(s => s.Scheme is Scheme.Total ? s with { Scheme = new Scheme.Total(30), Progress = s.Progress with { GrowBy = 5, UpTo = 100 } } : s)],
     };
 
     private static IReadOnlyList<IsoDayOfWeek> WeekdaysFor(IsoDayOfWeek today) => today switch

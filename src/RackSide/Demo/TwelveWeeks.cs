@@ -61,7 +61,7 @@ internal sealed class TwelveWeeks(Plan plan, Catalogue catalogue, GymKit kit, Lo
     private Session? Train(Person person, int day, FactId next)
     {
         var (date, history) = (first.PlusDays(day), new TrainingHistory([.. person.Sessions]));
-        var todays = Planner.For(Tollbooth.JunosPlan(plan, day), catalogue, kit, person.Lifter, history, date);
+        var todays = Planner.For(Tollbooth.JunosPlan(plan), catalogue, kit, person.Lifter, history, date);
         return todays is { Due.Kind: DueKind.Train, Day: { } due }
             ? Performing(person, due, day).Perform(Session.Begin(Setting(person.Lifter, due, todays, history), Head(person, due, todays, date, next)))
             : null;

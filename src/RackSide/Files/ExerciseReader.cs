@@ -5,6 +5,16 @@ namespace RackSide.Files;
 /// <summary>Reads one exercise of the catalogue.</summary>
 internal sealed class ExerciseReader(MistakeList mistakes)
 {
+    private static readonly Form<(string Exercise, int Seconds)> NeededHold =
+        new("an exercise and seconds", "write an id and seconds, such as plank-high 30 s", ParseNeed);
+
+    private static readonly Form<int> BodyShare =
+        new("a percentage", "write a whole number and %, such as 65 %", text => text.EndsWith('%') ? YamlValues.ParseWhole(text[..^1].Trim()) : null)
+        {
+            Limits = "1 % to 100 %",
+            Plausible = n => n is >= 1 and <= 100,
+        };
+
     private readonly HashSet<string> ids = [];
 
     /// <summary>The exercise, or null where it has a mistake.</summary>
@@ -33,6 +43,8 @@ internal sealed class ExerciseReader(MistakeList mistakes)
         var oneSided = fields.Optional("one_sided", YamlValues.Truth) ?? false;
         var held = fields.Optional("held", YamlValues.Truth) ?? false;
         var inverted = fields.Optional("inverted", YamlValues.Truth) ?? false;
+        var needs = fields.Optional("needs", NeededHold);
+        var share = fields.Optional("body_share", BodyShare);
         var muscles = Words(fields, "muscles");
         var cues = Cues(fields);
         var easier = fields.OptionalText("easier", "write an id or leave it out");
@@ -50,6 +62,8 @@ internal sealed class ExerciseReader(MistakeList mistakes)
                 OneSided = oneSided,
                 Held = held,
                 Inverted = inverted,
+                Needs = needs is { } hold ? new HoldNeeded(hold.Exercise, hold.Seconds) : null,
+                BodyShare = share / 100m,
                 Muscles = muscles,
                 Cues = cues,
                 Easier = easier,
@@ -80,6 +94,9 @@ internal sealed class ExerciseReader(MistakeList mistakes)
         cues.TellUnknown();
         return new CueCard(card[0], card[1], card[2], card[3], card[4]);
     }
+
+    private static (string Exercise, int Seconds)? ParseNeed(string text) =>
+        text.Split(' ', 2) is [var id, var time] && YamlValues.Duration.Parse(time) is { } held ? (id, (int)held.TotalSeconds) : null;
 
     private static readonly string[] CueNames = ["set_up", "way_down", "way_up", "fault", "stop_if"];
 

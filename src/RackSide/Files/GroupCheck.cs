@@ -30,12 +30,12 @@ internal sealed class GroupCheck(MistakeList mistakes)
             Add(members[0], $"{name} has only this slot", "give another slot the same group, or leave it out");
         }
 
-        foreach (var member in members.Where(m => m.Scheme is Scheme.Total or Scheme.Tick))
+        foreach (var member in members.Where(m => m.Scheme is Scheme.Total or Scheme.Accumulate or Scheme.Tick))
         {
             Add(member, $"{member.Scheme!.Text} cannot be done in turn", "use reps or hold in a group");
         }
 
-        var sets = members.Where(m => m.Scheme is not (null or Scheme.Total or Scheme.Tick)).ToList();
+        var sets = members.Where(m => m.Scheme is not (null or Scheme.Total or Scheme.Accumulate or Scheme.Tick)).ToList();
         foreach (var member in sets.Where(m => m.Scheme!.Sets != sets[0].Scheme!.Sets))
         {
             Add(member, $"{member.Scheme!.Sets} sets here, but {sets[0].Scheme!.Sets} in the group's first slot", "give every slot of a group the same number of sets");

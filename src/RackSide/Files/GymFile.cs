@@ -6,6 +6,12 @@ namespace RackSide.Files;
 /// <summary>The house-rules file of a gym, <c>gym.yaml</c>: written by the set-up screen, read and mended by people.</summary>
 public static class GymFile
 {
+    private static readonly Form<Duration> FewSeconds = YamlValues.Duration with
+    {
+        Limits = "0 s to 30 s",
+        Plausible = d => d <= Duration.FromSeconds(30),
+    };
+
     /// <summary>Reads house rules from a file; a file that cannot be read is a mistake too.</summary>
     public static Reading<HouseRules> ReadFrom(string path) => TextFile.Read(path, text => Read(text, path));
 
@@ -33,8 +39,16 @@ public static class GymFile
         var sound = fields.Optional("sound", YamlValues.Switch) ?? true;
         var zone = Zone(fields, mistakes);
         var starts = fields.Optional("week_starts", YamlValues.WeekStart) ?? IsoDayOfWeek.Monday;
+        var leadIn = fields.Optional("lead_in", FewSeconds);
+        var walk = fields.Optional("walk_to_key", FewSeconds);
         fields.TellUnknown();
-        return kit is null ? null : new HouseRules(kit, days, sound) { Zone = zone, WeekStarts = starts };
+        return kit is null ? null : new HouseRules(kit, days, sound)
+        {
+            Zone = zone,
+            WeekStarts = starts,
+            LeadIn = leadIn ?? Duration.FromSeconds(5),
+            WalkToKey = walk ?? Duration.FromSeconds(2),
+        };
     }
 
     private static DateTimeZone? Zone(Fields fields, MistakeList mistakes)

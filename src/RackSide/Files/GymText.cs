@@ -23,11 +23,15 @@ internal static class GymText
         Belt(text, rules.Kit);
         Equipment(text, rules.Kit);
         Line(text, "# Whether the bell may ring: on or off.", $"sound: {(rules.Sound ? "on" : "off")}", "");
+        Line(text, "# Holds: the seconds counted before one begins, and the time from its end to the key, taken off one stopped early.",
+            $"lead_in: {Seconds(rules.LeadIn)}", $"walk_to_key: {Seconds(rules.WalkToKey)}", "");
         Line(text, "# The weekday that a shown week begins with: monday, sunday or saturday.", $"week_starts: {rules.WeekStarts.ToString().ToLowerInvariant()}", "");
         Line(text, "# The gym's time zone, such as Europe/London; where none is written, that of the machine.",
             rules.Zone is { } zone ? $"time_zone: {zone.Id}" : "# time_zone: Europe/London");
         return text.ToString();
     }
+
+    private static string Seconds(NodaTime.Duration time) => string.Create(CultureInfo.InvariantCulture, $"{time.TotalSeconds:0} s");
 
     private static void Head(StringBuilder text, HouseRules rules)
     {

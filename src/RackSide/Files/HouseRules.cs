@@ -12,6 +12,12 @@ public sealed record HouseRules(GymKit Kit, IReadOnlyList<IsoDayOfWeek> Training
     /// <summary>The gym's time zone; null takes the machine's.</summary>
     public DateTimeZone? Zone { get; init; }
 
+    /// <summary>The seconds counted before a hold begins.</summary>
+    public Duration LeadIn { get; init; } = Duration.FromSeconds(5);
+
+    /// <summary>The time from the end of a hold to the key, taken off a hold that is stopped before its target.</summary>
+    public Duration WalkToKey { get; init; } = Duration.FromSeconds(2);
+
     /// <summary>The weekday that a shown week begins with.</summary>
     public IsoDayOfWeek WeekStarts { get; init; } = IsoDayOfWeek.Monday;
 

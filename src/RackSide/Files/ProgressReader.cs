@@ -39,6 +39,7 @@ internal sealed class ProgressReader(Fields fields, MistakeList mistakes)
         Scheme.Fixed => ProgressKind.StepWhenAllMet,
         Scheme.Range => ProgressKind.WorkUpRange,
         Scheme.Hold => ProgressKind.LongerHold,
+        Scheme.Accumulate a when a.HighSeconds > a.LowSeconds => ProgressKind.LongerHold,
         _ => ProgressKind.None,
     };
 
@@ -46,7 +47,7 @@ internal sealed class ProgressReader(Fields fields, MistakeList mistakes)
     {
         Scheme.Fixed => [ProgressKind.StepWhenAllMet, ProgressKind.TwoForTwo, ProgressKind.None],
         Scheme.Range => [ProgressKind.WorkUpRange, ProgressKind.None],
-        Scheme.Hold => [ProgressKind.LongerHold, ProgressKind.None],
+        Scheme.Hold or Scheme.Accumulate => [ProgressKind.LongerHold, ProgressKind.None],
         Scheme.Total => [ProgressKind.GrowTotal, ProgressKind.None],
         _ => [ProgressKind.None],
     };

@@ -2,22 +2,26 @@ using RackSide.Training.Plans;
 
 namespace RackSide.Files;
 
-/// <summary>Reads how many sets of what a slot asks for: <c>reps</c> or <c>hold</c> with <c>sets</c>, or <c>total</c>, or <c>tick</c>.</summary>
+/// <summary>Reads how many sets of what a slot asks for: <c>reps</c> or <c>hold</c> with <c>sets</c>, or <c>total</c>, <c>accumulate</c> or <c>tick</c>.</summary>
 internal sealed class SchemeReader(Fields fields, MistakeList mistakes)
 {
-    private static readonly string[] Ways = ["reps", "hold", "total", "tick"];
+    /// <summary>The field of work by time, in as many goes as it takes.</summary>
+    public const string ByTime = "accumulate";
+
+    private static readonly string[] Ways = ["reps", "hold", "total", ByTime, "tick"];
 
     /// <summary>The scheme, or null where it has a mistake.</summary>
     public Scheme? Read()
     {
         var ways = Ways.Where(fields.Has).ToList();
-        var sets = ways is ["total" or "tick"] ? NoSets(ways[0]) : fields.Required("sets", PlanWords.Sets);
+        var sets = ways is ["total" or ByTime or "tick"] ? NoSets(ways[0]) : fields.Required("sets", PlanWords.Sets);
         var scheme = ways switch
         {
             [] => Missing(),
             ["reps"] => OfReps(sets),
             ["hold"] => OfHold(sets),
             ["total"] => fields.Required("total", PlanWords.Total) is { } reps ? new Scheme.Total(reps) : null,
+            [ByTime] => Ordered(ByTime, Span.Accumulate, " s") is { } time ? new Scheme.Accumulate(time.Low, time.High) : null,
             ["tick"] => fields.Required("tick", PlanWords.Tick) is { } minutes ? new Scheme.Tick(minutes) : null,
             _ => Several(ways),
         };
@@ -59,13 +63,13 @@ internal sealed class SchemeReader(Fields fields, MistakeList mistakes)
 
     private Scheme? Missing()
     {
-        mistakes.Add(fields.Line, "reps", "missing", "write reps, hold, total or tick");
+        mistakes.Add(fields.Line, "reps", "missing", "write reps, hold, total, accumulate or tick");
         return null;
     }
 
     private Scheme? Several(List<string> ways)
     {
-        mistakes.Add(ways.Max(fields.LineOf), "", $"{string.Join(" and ", ways)} stand in one slot", "keep one of reps, hold, total and tick");
+        mistakes.Add(ways.Max(fields.LineOf), "", $"{string.Join(" and ", ways)} stand in one slot", "keep one of reps, hold, total, accumulate and tick");
         return null;
     }
 

@@ -67,6 +67,7 @@ internal sealed class SlotExercises(Catalogue catalogue, MistakeList mistakes)
         {
             (Scheme.Hold, false) => ("is done in reps, but the slot asks for a hold", "write reps in place of hold, or choose a held exercise"),
             (Scheme.Fixed or Scheme.Range, true) => ("is held, but the slot asks for reps", "write hold in place of reps, or choose an exercise done in reps"),
+            (Scheme.Accumulate, true) when exercise.OneSided => ("is done one side at a time, but the slot asks for seconds in all", "write sets and hold, which count each side"),
             (Scheme.Total, true) => ("is held, but the slot asks for a total of reps", "choose an exercise done in reps"),
             _ => ("", ""),
         };

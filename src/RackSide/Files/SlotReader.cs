@@ -36,9 +36,12 @@ internal sealed class SlotReader(Catalogue catalogue, MistakeList mistakes)
     private SlotAt Of(Fields fields)
     {
         var key = PlanKeys.Read(fields, mistakes);
-        var motion = fields.Required("motion", YamlValues.Motion);
-        var scheme = new SchemeReader(fields, mistakes).Read();
-        var exercises = new SlotExercises(catalogue, mistakes).Read(fields, motion, scheme);
+        var ladderField = new LadderField(fields, catalogue, mistakes);
+        var ladder = ladderField.Read();
+        var beginWith = ladderField.ReadBeginWith(ladder);
+        var motion = fields.Has(LadderField.Name) ? ladder is null ? null : catalogue[ladder.Rungs[^1].Exercise].Motion : fields.Required("motion", YamlValues.Motion);
+        var scheme = ladder is not null && LadderField.BringsScheme(fields) ? LadderField.SchemeOf(ladder, catalogue) : new SchemeReader(fields, mistakes).Read();
+        var exercises = ladder is null ? new SlotExercises(catalogue, mistakes).Read(fields, motion, scheme) : [.. ladder.Rungs.Select(r => r.Exercise)];
         var rest = Rest(fields, scheme);
         var progress = new ProgressReader(fields, mistakes).Read(scheme);
         var ramp = Ramp(fields, scheme);
@@ -50,6 +53,8 @@ internal sealed class SlotReader(Catalogue catalogue, MistakeList mistakes)
             Key = key!,
             Motion = motion!.Value,
             Exercises = exercises,
+            Ladder = ladder,
+            BeginWith = beginWith,
             Scheme = scheme!,
             Rest = rest!.Value,
             Progress = progress!,
@@ -66,7 +71,7 @@ internal sealed class SlotReader(Catalogue catalogue, MistakeList mistakes)
     private RampKind Ramp(Fields fields, Scheme? scheme)
     {
         var ramp = fields.Optional("ramp", PlanWords.Ramp) ?? RampKind.None;
-        if (ramp != RampKind.None && scheme is Scheme.Hold or Scheme.Total or Scheme.Tick)
+        if (ramp != RampKind.None && scheme is Scheme.Hold or Scheme.Total or Scheme.Accumulate or Scheme.Tick)
         {
             mistakes.Add(fields.LineOf("ramp"), "ramp", $"warm-up sets do not go with {scheme.Text}", "leave it out");
         }

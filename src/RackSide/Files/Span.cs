@@ -17,6 +17,9 @@ internal readonly record struct Span(int Low, int High)
         Plausible = s => s.Within(5, 300),
     };
 
+    /// <summary>Seconds in all, in as many holds or goes as it takes: <c>60 s</c> or <c>1-3 min</c>.</summary>
+    public static readonly Form<Span> Accumulate = Hold with { Name = "a length of time", Limits = "10 s to 20 min", Plausible = s => s.Within(10, 1200) };
+
     private bool Within(int least, int most) => Math.Min(Low, High) >= least && Math.Max(Low, High) <= most;
 
     // The unit stands once, after the range, and counts for both ends.

@@ -32,5 +32,6 @@ internal static class JsonOutput
 [JsonSerializable(typeof(AwayJson))]
 [JsonSerializable(typeof(CalendarJson))]
 [JsonSerializable(typeof(RedateJson))]
+[JsonSerializable(typeof(LiftersJson))]
 [JsonSerializable(typeof(ForecastJson))]
 internal sealed partial class RackSideJson : JsonSerializerContext;

@@ -98,7 +98,7 @@ internal sealed record PrescriptionJson
         Slot = asked.Slot,
         Exercise = ExerciseJson.Of(catalogue, asked.Exercise),
         Scheme = asked.Scheme.Text,
-        Counts = asked.Scheme is Training.Plans.Scheme.Hold ? "seconds" : "reps",
+        Counts = asked.Scheme is Training.Plans.Scheme.Hold or Training.Plans.Scheme.Accumulate ? "seconds" : "reps",
         Targets = asked.Targets,
         Load = MassJson.Of(asked.Load),
         WarmUp = [.. asked.Ramp.Select(r => new WarmUpJson(MassJson.Of(r.Load), r.Reps))],

@@ -2,6 +2,7 @@ using NodaTime;
 using RackSide.Files;
 using RackSide.Pages;
 using RackSide.Pages.Calendars;
+using RackSide.Pages.Lifters;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
 using RackSide.Pages.SetUps;
@@ -23,21 +24,37 @@ internal sealed class Desk(Gym gym)
     private int lookedAt;
     private LocalDate offeredOn;
 
-    /// <summary>The first start.</summary>
-    public SetUpConversation SetUp() => new(gym.Rules?.Kit.Unit ?? FirstGuess.Unit(), gym.Folders.GymFile);
+    /// <summary>The first start, or somebody who joins a gym that is set up.</summary>
+    public SetUpConversation SetUp(bool joining = false) => new(gym.Rules?.Kit.Unit ?? FirstGuess.Unit(), gym.Folders.GymFile, joining);
 
-    /// <summary>Somebody joins: the house rules and the lifter are kept.</summary>
-    public Lifter Join(SetUpAnswers answers)
+    /// <summary>Somebody joins: the lifter is kept, and at the first start the house rules.</summary>
+    public Lifter Join(SetUpAnswers answers, bool joining = false)
     {
+        if (joining && gym.Rules is not null)
+        {
+            return Keep(answers, NewKey());
+        }
+
         gym.Keep(new HouseRules(answers.ToKit(), answers.TrainingDays, Sound: true)
         {
             Zone = gym.Rules?.Zone,
             WeekStarts = gym.WeekStarts,
         });
+        return Keep(answers, "first");
+    }
+
+    private Lifter Keep(SetUpAnswers answers, string key)
+    {
         var lifter = new Lifter(
-            "first", answers.Name, answers.MassUnit, gym.Clock.GetCurrentInstant(), answers.CautionsRead, answers.AvoidInverted);
+            key, answers.Name, answers.MassUnit, gym.Clock.GetCurrentInstant(), answers.CautionsRead, answers.AvoidInverted);
         gym.Logbook.Keep(lifter);
         return lifter;
+    }
+
+    private string NewKey()
+    {
+        var taken = gym.Logbook.Lifters().Select(l => l.Key).ToHashSet();
+        return Enumerable.Range(taken.Count + 1, WhoConversation.Most + 1).Select(n => $"lifter-{n}").First(key => !taken.Contains(key));
     }
 
     /// <summary>The clock cannot be believed: the lifter is asked for the date.</summary>

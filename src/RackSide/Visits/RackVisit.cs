@@ -1,6 +1,8 @@
 using NodaTime;
+using RackSide.Kiosk;
 using RackSide.Pages;
 using RackSide.Pages.Calendars;
+using RackSide.Pages.Lifters;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
 using RackSide.Pages.SetUps;
@@ -17,6 +19,8 @@ internal sealed class RackVisit : IConversation, IDisposable
     private readonly Gym gym;
     private readonly Desk desk;
     private readonly ClockDoubt? doubt;
+    private readonly GuessBrakes brakes;
+    private readonly bool joining;
     private IConversation inner;
     private LocalDate shownOn;
     private Action? wake;
@@ -24,14 +28,21 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <summary>Begins a stay.</summary>
     /// <param name="gym">Where.</param>
     /// <param name="lifter">Who; null for the first who joined, or for a set-up where nobody has.</param>
-    public RackVisit(Gym gym, string? lifter)
+    /// <param name="joining">Whether somebody new joins instead.</param>
+    /// <param name="brakes">How far the guessing of PINs is slowed; of its own if not given.</param>
+    public RackVisit(Gym gym, string? lifter, bool joining = false, GuessBrakes? brakes = null)
     {
-        this.gym = gym;
+        (this.gym, this.joining, this.brakes) = (gym, joining, brakes ?? new GuessBrakes());
         desk = new Desk(gym);
-        Lifter = gym.Lifter(lifter);
+        Lifter = joining ? null : gym.Lifter(lifter);
+        if (Lifter is not null)
+        {
+            gym.TrainBy(Lifter);
+        }
+
         shownOn = gym.Today;
         doubt = gym.Doubt();
-        inner = doubt is null ? Arrive() : desk.AskForTheDate(doubt);
+        inner = doubt is null ? AtTheDoor() : desk.AskForTheDate(doubt);
     }
 
     /// <summary>Who trains; null until somebody joins.</summary>
@@ -57,6 +68,11 @@ internal sealed class RackVisit : IConversation, IDisposable
     public Bell Press(KeyPress key, Instant now)
     {
         var bell = inner.Press(key, now);
+        if (inner is PinConversation asked)
+        {
+            brakes.Keep(Lifter!, asked);
+        }
+
         GoOn();
         return bell;
     }
@@ -114,7 +130,9 @@ internal sealed class RackVisit : IConversation, IDisposable
         }
     }
 
-    private IConversation Arrive() => Lifter is null || gym.Rules is null ? desk.SetUp()
+    private IConversation AtTheDoor() => Lifter is { Pin: not null } asked ? brakes.Ask(asked) : Arrive();
+
+    private IConversation Arrive() => Lifter is null || gym.Rules is null ? desk.SetUp(joining && gym.Rules is not null)
         : gym.Logbook.Open(Lifter.Key) is { } open ? desk.Resume(Lifter, open)
         : desk.Today(Lifter);
 
@@ -122,6 +140,7 @@ internal sealed class RackVisit : IConversation, IDisposable
     private IConversation? After(IConversation ended) => ended switch
     {
         ClockConversation { Today: { } today } => Mended(today),
+        PinConversation { Right: true } => Arrive(),
         SetUpConversation { Answers: { } answers } => Join(answers),
         ResumeConversation { Choice: ResumeChoice.GoOn } => desk.GoOn(Lifter!),
         ResumeConversation { Choice: ResumeChoice.Close } => desk.Close(Lifter!),
@@ -150,12 +169,12 @@ internal sealed class RackVisit : IConversation, IDisposable
     {
         gym.Clock.Mend(today, gym.Zone, doubt!.Last);
         shownOn = gym.Today;
-        return Arrive();
+        return AtTheDoor();
     }
 
     private IConversation Join(SetUpAnswers answers)
     {
-        Lifter = desk.Join(answers);
+        Lifter = desk.Join(answers, joining);
         return desk.Today(Lifter);
     }
 }

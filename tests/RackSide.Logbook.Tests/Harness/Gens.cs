@@ -25,6 +25,7 @@ internal static class Gens
         Gen.Select(Gen.Int, Gen.Int, Gen.Int, (s, l, h) => (Scheme)new Scheme.Range(s, l, h)),
         Gen.Select(Gen.Int, Gen.Int, Gen.Int, (s, l, h) => (Scheme)new Scheme.Hold(s, l, h)),
         Gen.Int.Select(r => (Scheme)new Scheme.Total(r)),
+        Gen.Select(Gen.Int, Gen.Int, (l, h) => (Scheme)new Scheme.Accumulate(l, h)),
         Gen.Int.Select(m => (Scheme)new Scheme.Tick(m)));
 
     public static readonly Gen<Prescription> Prescription =
@@ -34,6 +35,7 @@ internal static class Gens
         from scheme in Scheme
         from targets in Gen.Int.List[0, 5]
         from fewer in Gen.Int[0, 9]
+        from sides in Gen.Bool
         from load in Maybe(Mass)
         from ramp in Gen.Select(Mass, Gen.Int, (m, r) => new RampSet(m, r)).List[0, 4]
         from search in Gen.Select(Gen.Int, Mass.List[2, 9], Mass, Maybe(Mass), (r, l, f, m) => new SearchSpan(r, l, f, m))
@@ -53,6 +55,7 @@ internal static class Gens
             Scheme = scheme,
             Targets = targets,
             SetsLeftOut = fewer,
+            EachSide = sides,
             Load = load,
             Ramp = ramp,
             Search = searches ? search : null,
@@ -88,7 +91,7 @@ internal static class Gens
         };
 
     public static readonly Gen<Fact> Fact = Gen.Select(Id, Instant).SelectMany((id, at) => Gen.OneOf<Fact>(
-        Gen.Select(Text, Text, Gen.Enum<SetKind>(), Gen.Int, Gen.Int, Gen.Int, Maybe(Mass), (s, e, k, n, t, d, l) => (Fact)new SetDone(id, at, s, e, k, n, t, d, l)),
+        Gen.Select(Text, Text, Gen.Enum<SetKind>(), Gen.Int, Gen.Int, Gen.Int, Maybe(Mass), Maybe(Gen.Enum<Side>()), (s, e, k, n, t, d, l, side) => (Fact)new SetDone(id, at, s, e, k, n, t, d, l) { Side = side }),
         Id.Select(struck => (Fact)new FactStruck(id, at, struck)),
         Gen.Select(Id, Gen.Bool, (set, slipped) => (Fact)new FormTold(id, at, set, slipped)),
         Gen.Select(Id, Gen.Int, (set, left) => (Fact)new RepsLeftTold(id, at, set, left)),
@@ -99,6 +102,7 @@ internal static class Gens
         Gen.Select(Maybe(Instant), Duration, (ends, left) => (Fact)new RestChanged(id, at, ends, left)),
         Text.Select(item => (Fact)new ItemTicked(id, at, item)),
         Text.Select(slot => (Fact)new SlotLeftOut(id, at, slot)),
+        Gen.Bool.Select(floor => (Fact)new HeadDownAnswered(id, at, floor)),
         Mass.Select(weight => (Fact)new BodyWeighed(id, at, weight)),
         Date.Select(date => (Fact)new SessionRedated(id, at, date)),
         Gen.Const((Fact)new SessionClosed(id, at))));

@@ -8,8 +8,8 @@ namespace RackSide.Tests.Commands;
 public class CommandTableTests(Tollbooth gym)
 {
     [Theory]
-    [InlineData("today", "Wed 11 Nov 2026: Skills day, about 30 min, for Ottoline Marsh")]
-    [InlineData("today --lifter first", "Wed 11 Nov 2026: Skills day, about 30 min, for Ottoline Marsh")]
+    [InlineData("today", "Wed 11 Nov 2026: Skills day, about 32 min, for Ottoline Marsh")]
+    [InlineData("today --lifter first", "Wed 11 Nov 2026: Skills day, about 32 min, for Ottoline Marsh")]
     [InlineData("summary", "week 46 of 2026, 9 to 15 Nov: 1 of 3 training days done")]
     [InlineData("summary --week 2026-W45", "week 45 of 2026, 2 to 8 Nov: 3 of 3 training days done")]
     [InlineData("summary --week 2026w45", "week 45 of 2026, 2 to 8 Nov: 3 of 3 training days done")]
@@ -78,7 +78,7 @@ public class CommandTableTests(Tollbooth gym)
     }
 
     [Theory]
-    [InlineData("today", "Wed 11 Nov 2026: Skills day, about 30 min, for Ottoline Marsh")]
+    [InlineData("today", "Wed 11 Nov 2026: Skills day, about 32 min, for Ottoline Marsh")]
     [InlineData("summary", "week 46 of 2026, 9 to 15 Nov: 1 of 3 training days done")]
     [InlineData("forecast", "Working loads in the weeks to come, from Wed 11 Nov 2026")]
     [InlineData("history squat", "slot squat: 3 sessions")]

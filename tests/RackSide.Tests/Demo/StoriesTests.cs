@@ -3,6 +3,7 @@ using RackSide.Training.History;
 using RackSide.Training.Measures;
 using RackSide.Training.Plans;
 using RackSide.Training.Progression;
+using RackSide.Training.Skills;
 
 namespace RackSide.Tests.Demo;
 
@@ -74,12 +75,12 @@ public class StoriesTests
         var lived = Lived.Until(day);
         var skills = lived.Of("ottoline").Where(s => s.Head.Kind == DayKind.Skills).ToList();
         var totals = skills.Select(s => s.Sets.Where(x => x.Set.Kind == SetKind.Share).Sum(x => x.Set.Done)).ToList();
-        var holds = lived.History("ottoline").Of("hollow-hold").ToList();
+        var holds = skills.SelectMany(s => s.Prescriptions).Where(p => p.Slot == "core-holds").ToList();
 
-        totals.Distinct().Should().Equal(30, 40, 50);
+        totals.Should().BeInAscendingOrder();
+        (totals[0], totals[^1] >= 60).Should().Be((30, true));
         holds.Zip(holds.Skip(1)).Should().OnlyContain(h =>
-            h.Second.Asked.Targets[0] >= h.First.Asked.Targets[0] || h.Second.Asked.Why.Code == Reasons.LayOff);
-        (holds[0].Asked.Targets[0], holds[^1].Asked.Targets[0]).Should().Be((10, 30));
+            h.Second.Targets[0] >= h.First.Targets[0] || h.Second.Why.Code == Reasons.LayOff || h.Second.Why.Code == SkillReasons.NextRung);
     }
 
     [Theory]

@@ -97,10 +97,10 @@ public class BrokenPlanTests
     [InlineData(10, "- key: Squat 1", "10: key: \"Squat 1\" is not a key; write lower-case letters, digits and hyphens, such as vertical-pull")]
     // Fields unknown, missing, or written twice.
     [InlineData(15, "rset: 2 min", "10: rest: missing; write seconds or minutes, such as 120 s or 2 min", "15: rset: there is no such field here; did you mean rest?")]
-    [InlineData(18, "colour: red", "18: colour: there is no such field here; the fields are key, motion, sets, reps, hold, total, tick, exercises, rest, progress, step, misses_before_lighter, lighter_by, reps_first, grow_by, up_to, ramp, group, change_over")]
+    [InlineData(18, "colour: red", "18: colour: there is no such field here; the fields are key, ladder, begin_with, motion, sets, reps, hold, total, accumulate, tick, exercises, rest, progress, step, misses_before_lighter, lighter_by, reps_first, grow_by, up_to, ramp, group, change_over")]
     [InlineData(15, "", "10: rest: missing; write seconds or minutes, such as 120 s or 2 min")]
     [InlineData(13, "", "10: sets: missing; write a whole number, such as 3")]
-    [InlineData(14, "", "10: reps: missing; write reps, hold, total or tick")]
+    [InlineData(14, "", "10: reps: missing; write reps, hold, total, accumulate or tick")]
     [InlineData(1, "", "2: name: missing; write the plan's name")]
     [InlineData(16, "sets: 4", "16: sets: written twice, first on line 13; keep one of them")]
     [InlineData(4, "monday: heavy", "4: monday: written twice, first on line 3; keep one of them")]
@@ -121,7 +121,7 @@ public class BrokenPlanTests
     [InlineData(12, "exercises: [back-squat, back-squat]", "12: exercises: back-squat is listed twice; keep it once")]
     [InlineData(12, "exercises: []", "12: exercises: the list is empty; list exercises by id, the one preferred first, such as [back-squat, goblet-squat]")]
     // Parts that do not fit each other.
-    [InlineData(16, "hold: 30 s", "16: reps and hold stand in one slot; keep one of reps, hold, total and tick")]
+    [InlineData(16, "hold: 30 s", "16: reps and hold stand in one slot; keep one of reps, hold, total, accumulate and tick")]
     [InlineData(37, "total: 50", "35: exercises: plank-forearm is held, but the slot asks for a total of reps; choose an exercise done in reps", "36: sets: sets do not go with total; leave sets out")]
     [InlineData(17, "progress: work up the range", "17: progress: work up the range does not fit 5x5; write step when all met or 2 for 2 or none")]
     [InlineData(17, "progress: grow total", "17: progress: grow total does not fit 5x5; write step when all met or 2 for 2 or none")]

@@ -72,10 +72,19 @@ public class DefaultPlanTests
     }
 
     [Fact]
+    public void The_skills_day_has_about_five_minutes_of_leg_work_by_time()
+    {
+        var seconds = Plan.Day("skills-day")!.Slots.Where(s => s.Motion is Motion.Squat or Motion.SingleLeg).Select(s => (Scheme.Accumulate)s.Scheme).ToList();
+
+        (seconds.Sum(s => s.LowSeconds) / 60.0, seconds.Sum(s => s.HighSeconds) / 60.0).Should().Be((4, 5));
+    }
+
+    [Fact]
     public void The_skills_day_counts_push_ups_over_the_session_and_holds_in_seconds()
     {
-        Slot("skills-day", "push-up-total").Scheme.Should().Be(new Scheme.Total(50));
-        Slot("skills-day", "handstand-practice").Scheme.Should().Be(new Scheme.Hold(3, 10, 60));
-        Slot("skills-day", "legs").Scheme.Should().Be(new Scheme.Tick(5));
+        Slot("skills-day", "push-up-total").Scheme.Should().Be(new Scheme.Total(40));
+        Slot("skills-day", "push-up-total").Progress.UpTo.Should().Be(100);
+        Slot("skills-day", "handstand-practice").Ladder!.Goal.Should().Be("a chest-to-wall handstand");
+        Slot("skills-day", "legs").Scheme.Should().Be(new Scheme.Accumulate(180, 180));
     }
 }
