@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using NodaTime;
+using RackSide.Logbook.Copies;
 using RackSide.Logbook.Disks;
 using RackSide.Logbook.Storing;
 using RackSide.Training.History;
@@ -23,6 +24,7 @@ public sealed class LiteLogbook : ILogbook
     private readonly Store store;
     private long lastSequence;
     private bool closed;
+    private long writes;
 
     private LiteLogbook(IDisk disk, IDisposable hold, Store store, OpenReport report)
     {
@@ -50,6 +52,18 @@ public sealed class LiteLogbook : ILogbook
                     ? $"The log file in {disk.Folder} cannot be written ({Told(trouble)}). Sets are kept in the journal beside it. "
                         + "Free some space or check the disk, then start RackSide again."
                     : null;
+            }
+        }
+    }
+
+    /// <summary>How many writes it took since it was opened; it tells whether a backup is of now.</summary>
+    public long Writes
+    {
+        get
+        {
+            lock (gate)
+            {
+                return writes;
             }
         }
     }
@@ -206,8 +220,75 @@ public sealed class LiteLogbook : ILogbook
         {
             ObjectDisposedException.ThrowIf(closed, this);
             store.Import(sessions);
+            writes++;
             lastSequence = Math.Max(lastSequence, store.Register.HighestSequence);
         }
+    }
+
+    /// <summary>What it holds now, also what only the journal could take; for a backup or an export.</summary>
+    public LogbookSnapshot Snapshot()
+    {
+        lock (gate)
+        {
+            ObjectDisposedException.ThrowIf(closed, this);
+            return LogbookSnapshot.Read(Engines.Image(store.Register.Whole()), FileNames.Main);
+        }
+    }
+
+    /// <summary>
+    /// Puts another logbook in this one's place and closes it. A power cut leaves the old one or the new one. What was here
+    /// is gone, so whoever asks has made a backup.
+    /// </summary>
+    /// <exception cref="IOException">It could not be written; the old one is still there.</exception>
+    public void ReplaceBy(LogbookSnapshot other)
+    {
+        lock (gate)
+        {
+            ObjectDisposedException.ThrowIf(closed, this);
+            closed = true;
+            using (hold)
+            {
+                CloseStore();
+                Replacing.Install(disk, other.Contents.As(NewRack(), store.Register.Writes), JournalRoom);
+            }
+        }
+    }
+
+    /// <summary>
+    /// Erases a lifter from the logbook, its copy, its journal and its backups, and closes it. Files put aside as damaged, and
+    /// backups that cannot be read, are deleted, for nobody can say what is in them. The logbook itself comes last: where this
+    /// is cut off, it can be begun again.
+    /// </summary>
+    /// <exception cref="IOException">Something could not be written; begin again.</exception>
+    public EraseReport Erase(string lifter) => Erase(lifter, FolderDisk.IfThere(Path.Combine(disk.Folder, Backups.FolderName)));
+
+    /// <summary>The same, with the backups on another disk or none.</summary>
+    internal EraseReport Erase(string lifter, IDisk? backups)
+    {
+        lock (gate)
+        {
+            ObjectDisposedException.ThrowIf(closed, this);
+            closed = true;
+            using (hold)
+            {
+                var all = store.Register.Whole();
+                CloseStore();
+                var report = Erasing.Of(lifter, disk, backups);
+                Replacing.Install(disk, all.Without(lifter, NewRack()), JournalRoom);
+                return report;
+            }
+        }
+    }
+
+    /// <summary>Puts the files of a logbook that cannot be opened aside, under names with the date.</summary>
+    /// <returns>Their names.</returns>
+    /// <exception cref="LogbookBusyException">It is open in another process.</exception>
+    /// <exception cref="IOException">They could not be put aside.</exception>
+    public static IReadOnlyList<string> PutAside(string folder, LocalDate date)
+    {
+        var disk = new FolderDisk(folder);
+        using var hold = Lock(disk);
+        return Replacing.PutAside(disk, date);
     }
 
     /// <summary>Copies the log, begins the journal anew and lets others open it. Where that fails nothing is lost: the journal stays.</summary>
@@ -223,6 +304,16 @@ public sealed class LiteLogbook : ILogbook
                     store.Dispose();
                 }
             }
+        }
+    }
+
+    // Brings everything into the log; only then may something else take its place.
+    private void CloseStore()
+    {
+        store.Dispose();
+        if (store.Trouble is { } trouble)
+        {
+            throw new IOException($"The log file in {disk.Folder} cannot be written ({Told(trouble)}). Nothing was changed. Start again to have it mended.", trouble);
         }
     }
 
@@ -272,6 +363,7 @@ public sealed class LiteLogbook : ILogbook
                 throw new IOException($"This could not be written to the logbook in {disk.Folder} ({e.Message.TrimEnd('.')}). Nothing written before is lost.", e);
             }
 
+            writes++;
             lastSequence = Math.Max(lastSequence, store.Register.HighestSequence);
         }
     }

@@ -14,10 +14,25 @@ namespace RackSide.Logbook;
 /// </summary>
 public sealed class LogbookSnapshot : ILogbook
 {
-    internal LogbookSnapshot(Contents contents) => Contents = contents;
+    private readonly Lazy<byte[]> image;
+
+    internal LogbookSnapshot(Contents contents, byte[]? image = null) =>
+        (Contents, this.image) = (contents, new Lazy<byte[]>(() => image ?? Engines.Image(contents)));
 
     /// <summary>Everything it holds.</summary>
     internal Contents Contents { get; }
+
+    /// <summary>The bytes of a log that holds it.</summary>
+    internal byte[] Image => image.Value;
+
+    /// <summary>How much it holds.</summary>
+    public LogbookCounts Counts => new(
+        Contents.About.Lifters,
+        Contents.About.Sessions,
+        Contents.Sessions.Sum(s => s.Sets.Count),
+        Contents.Lifters.Sum(l => WeighIns(l.Key).Count),
+        Contents.About.Told,
+        Contents.Sessions.Select(s => (LocalDate?)s.Date).Max());
 
     /// <summary>When the newest entry in it was made; null where there is none.</summary>
     public Instant? Newest => Moments().Max();
@@ -25,6 +40,45 @@ public sealed class LogbookSnapshot : ILogbook
     /// <summary>Reads the logbook of a folder that another process has open.</summary>
     /// <exception cref="LogbookUnreadableException">Its copy cannot be read.</exception>
     public static LogbookSnapshot Of(string folder) => Of(folder, name => UnlockedFile.ReadAll(Path.Combine(folder, name)));
+
+    /// <summary>Reads a backup.</summary>
+    /// <exception cref="LogbookUnreadableException">It is none, or is damaged, or a newer version wrote it.</exception>
+    public static LogbookSnapshot Of(FileInfo backup)
+    {
+        try
+        {
+            return Read(File.ReadAllBytes(backup.FullName), backup.Name);
+        }
+        catch (NewerFormatException e)
+        {
+            throw new LogbookUnreadableException($"{backup} was written by a newer RackSide (format {e.Version}; this one reads up to {About.Format}). Update RackSide on this machine.", e);
+        }
+        catch (DamagedFileException e)
+        {
+            throw new LogbookUnreadableException($"{backup} is no RackSide backup, or is damaged. Nothing was changed.", e);
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new LogbookUnreadableException($"{backup} cannot be read ({e.Message.TrimEnd('.')}).", e);
+        }
+    }
+
+    /// <summary>The same with facts that no disk took yet, in their order; one that is here already stays as it is.</summary>
+    public LogbookSnapshot With(IEnumerable<(FactId Session, Fact Fact)> unwritten)
+    {
+        var contents = Contents.As(Contents.Rack, Contents.Writes);
+        foreach (var (session, fact) in unwritten)
+        {
+            contents.Writes += contents.Take(new Entry.FactAdded(session, fact)) is null ? 0 : 1;
+        }
+
+        return new LogbookSnapshot(contents);
+    }
+
+    /// <summary>Reads the bytes of a log, and verifies them.</summary>
+    /// <exception cref="DamagedFileException">They are none, or are damaged.</exception>
+    /// <exception cref="NewerFormatException">A newer version wrote them.</exception>
+    internal static LogbookSnapshot Read(byte[] image, string name) => new(LogFile.Read(image, name), image);
 
     /// <summary>Reads it by the names of its files.</summary>
     internal static LogbookSnapshot Of(string folder, Func<string, byte[]?> read)

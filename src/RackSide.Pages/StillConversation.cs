@@ -32,7 +32,7 @@ public abstract class StillConversation : IConversation
     }
 
     /// <inheritdoc/>
-    public Bell Tick(Instant now) => Bell.None;
+    public virtual Bell Tick(Instant now) => Bell.None;
 
     /// <summary>The page, with a passing sentence or null.</summary>
     protected abstract Page Draw(PageSize size, string? said);

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text;
 using NodaTime;
 using RackSide.Files;
 using RackSide.Kiosk;
@@ -27,6 +28,8 @@ internal sealed class Gym : IDisposable
     private readonly Plan plan;
     private readonly IDisposable? closing;
     private readonly DateTimeZone? abroad;
+    private long backedUp;
+    private bool closed;
     private Plan? followed;
 
     private Gym(
@@ -63,6 +66,9 @@ internal sealed class Gym : IDisposable
 
     /// <summary>A sentence where the log file takes nothing more until it is opened again; null where all is well.</summary>
     public string? Trouble => (Logbook as LiteLogbook)?.Trouble;
+
+    /// <summary>Where the logbook's backups lie.</summary>
+    public string BackupFolder => Path.Combine(Folders.Data, Backups.FolderName);
 
     /// <summary>Today's date in the gym.</summary>
     public LocalDate Today => Clock.GetCurrentInstant().InZone(Zone).Date;
@@ -127,24 +133,29 @@ internal sealed class Gym : IDisposable
             File.Move(Folders.GymFile, Folders.GymFile + ".old", overwrite: true);
         }
 
-        File.WriteAllText(Folders.GymFile, GymFile.Write(rules));
+        PrivateFile.Write(Folders.GymFile, Encoding.UTF8.GetBytes(GymFile.Write(rules)));
         Rules = rules;
     }
 
     /// <summary>The lifter of that key, name or first name nobody else has, or the first who joined; null where nobody has.</summary>
     /// <exception cref="Refusal">Nobody of that name trains here.</exception>
-    public Lifter? Lifter(string? name = null)
+    public Lifter? Lifter(string? name = null) => name is null ? Logbook.Lifters().FirstOrDefault() : Named(name, "--lifter");
+
+    /// <summary>The lifter of that key, name or first name nobody else has.</summary>
+    /// <param name="name">What was typed.</param>
+    /// <param name="where">Where it was typed, for the sentence.</param>
+    /// <exception cref="Refusal">Nobody of that name trains here.</exception>
+    public Lifter Named(string name, string where)
     {
         var lifters = Logbook.Lifters();
-        if (name is not null && lifters.Count == 0)
+        if (lifters.Count == 0)
         {
-            throw new Refusal(ExitCode.Usage, $"--lifter: nobody has joined yet, so there is no \"{name}\"; start rackside without it");
+            throw new Refusal(ExitCode.Usage, $"{where}: nobody has joined yet, so there is no \"{name}\"; start rackside without it");
         }
 
-        return name is null ? lifters.FirstOrDefault()
-            : lifters.FirstOrDefault(l => l.Key == name || string.Equals(l.Name, name, StringComparison.OrdinalIgnoreCase))
-                ?? (lifters.Where(l => string.Equals(l.Name.Split(' ')[0], name, StringComparison.OrdinalIgnoreCase)).ToList() is [var one] ? one : null)
-                ?? throw new Refusal(ExitCode.Usage, $"--lifter: nobody here is called \"{name}\"; here train: {string.Join(", ", lifters.Select(l => l.Name))}");
+        return lifters.FirstOrDefault(l => l.Key == name || string.Equals(l.Name, name, StringComparison.OrdinalIgnoreCase))
+            ?? (lifters.Where(l => string.Equals(l.Name.Split(' ')[0], name, StringComparison.OrdinalIgnoreCase)).ToList() is [var one] ? one : null)
+            ?? throw new Refusal(ExitCode.Usage, $"{where}: nobody here is called \"{name}\"; here train: {string.Join(", ", lifters.Select(l => l.Name))}");
     }
 
     /// <summary>The same, for what only somebody who joined can do.</summary>
@@ -201,11 +212,46 @@ internal sealed class Gym : IDisposable
         };
     }
 
-    /// <inheritdoc/>
+    /// <summary>What the logbook holds now; null where there is none.</summary>
+    public LogbookSnapshot? Snapshot() => Logbook switch
+    {
+        LiteLogbook own => own.Snapshot(),
+        LogbookSnapshot seen => seen,
+        _ => null,
+    };
+
+    /// <summary>Makes a backup where something was written since the last; the older ones are thinned by the house rules.</summary>
+    /// <returns>A sentence where it could not be made; else null.</returns>
+    public string? BackUp()
+    {
+        var most = (Rules?.BackupMegabytes ?? HouseRules.UsualBackupMegabytes) * 1_000_000L;
+        if (closing is not null || most == 0 || Logbook is not LiteLogbook own || own.Writes == backedUp)
+        {
+            return null;
+        }
+
+        backedUp = own.Writes;
+        try
+        {
+            new Backups(BackupFolder).Rotate(own.Snapshot(), Today, most);
+            return null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return $"{e.Message.TrimEnd('.')}; the logbook itself is whole";
+        }
+    }
+
+    /// <summary>Closes it, with a backup where something was written.</summary>
     public void Dispose()
     {
-        Logbook.Dispose();
-        closing?.Dispose();
+        if (!closed)
+        {
+            closed = true;
+            BackUp();
+            Logbook.Dispose();
+            closing?.Dispose();
+        }
     }
 
     private TrainingHistory Read(

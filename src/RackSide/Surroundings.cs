@@ -11,4 +11,10 @@ internal sealed record Surroundings(Func<string, string?> Environment, TextWrite
 
     /// <summary>The size of the terminal that data goes to, asked for each time; null where data goes elsewhere.</summary>
     public Func<(int Columns, int Rows)?> TerminalSize { get; init; } = () => null;
+
+    /// <summary>The folders of USB sticks and other disks that are mounted, which a copy can go to.</summary>
+    public Func<IReadOnlyList<string>> Sticks { get; init; } = () => [];
+
+    /// <summary>Asks the person at the terminal, and gives the line typed; null where nobody is there to ask.</summary>
+    public Func<string, string?> Ask { get; init; } = _ => null;
 }

@@ -20,6 +20,9 @@ internal sealed class FolderDisk : IDisk
         }
     }
 
+    /// <summary>That folder, or null where it is missing.</summary>
+    public static FolderDisk? IfThere(string folder) => Directory.Exists(folder) ? new FolderDisk(folder) : null;
+
     /// <inheritdoc/>
     public string Folder { get; }
 
@@ -47,6 +50,12 @@ internal sealed class FolderDisk : IDisk
 
     /// <inheritdoc/>
     public void Rename(string from, string to) => File.Move(At(from), At(to), overwrite: true);
+
+    /// <inheritdoc/>
+    public void Delete(string name) => File.Delete(At(name));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<string> Names() => [.. Directory.EnumerateFiles(Folder).Select(path => Path.GetFileName(path))];
 
     /// <inheritdoc/>
     public void SyncNames()

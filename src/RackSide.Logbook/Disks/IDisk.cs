@@ -24,7 +24,13 @@ internal interface IDisk
     /// <summary>Gives a file another name, replacing what had it. Lasting only after <see cref="SyncNames"/>.</summary>
     void Rename(string from, string to);
 
-    /// <summary>Makes created and renamed names lasting.</summary>
+    /// <summary>Takes a file's name away, where it is there. Lasting only after <see cref="SyncNames"/>.</summary>
+    void Delete(string name);
+
+    /// <summary>The names of the files in it.</summary>
+    IReadOnlyList<string> Names();
+
+    /// <summary>Makes created, renamed and deleted names lasting.</summary>
     void SyncNames();
 }
 

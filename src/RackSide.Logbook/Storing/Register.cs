@@ -106,6 +106,33 @@ internal sealed class Register
         return [.. unread.Concat(read.Values.Where(s => s.Head.Lifter == lifter)).OrderBy(s => s.Head.Id)];
     }
 
+    /// <summary>All of it in memory: for a backup, an export, or a log that is made anew.</summary>
+    public Contents Whole()
+    {
+        var all = new Contents(Rack) { Writes = Writes };
+        foreach (var lifter in Lifters)
+        {
+            all.Take(new Entry.LifterKept(lifter));
+        }
+
+        foreach (var session in keeping().SessionsOf(null).Where(s => !read.ContainsKey(s.Head.Id)).Concat(read.Values).OrderBy(s => rows[s.Head.Id].Number))
+        {
+            all.Take(session);
+        }
+
+        foreach (var (_, weight) in WeightsRead().Values.OrderBy(w => w.Number))
+        {
+            all.Take(new Entry.WeightKept(weight));
+        }
+
+        foreach (var (_, fact) in ToldRead().Values.OrderBy(t => t.Number))
+        {
+            all.Take(new Entry.FactTold(fact));
+        }
+
+        return all;
+    }
+
     /// <summary>Where whole documents are read from.</summary>
     public IKeeping Keeping => keeping();
 

@@ -12,6 +12,8 @@ internal static class Examples
     private static readonly (string Line, string Does) Squat = ("rackside history squat", "every squat day, set by set");
     private static readonly (string Line, string Does) Plates = ("rackside plates 62.5", "which plates go on each side");
     private static readonly (string Line, string Does) Check = ("rackside check", "where the files are, and whether all is well");
+    private static readonly (string Line, string Does) Backup = ("rackside backup", "the logbook in one file, beside it");
+    private static readonly (string Line, string Does) Export = ("rackside export record.json", "everything, for another program");
     private static readonly (string Line, string Does) Plan = ("rackside plan check my-plan.yaml", "every mistake in a plan, by line");
 
     /// <summary>The examples of a command, the most wanted first.</summary>
@@ -27,8 +29,12 @@ internal static class Examples
         PlatesCommand => [Plates, ("rackside plates 62,5", "the same"), ("rackside plates 135lb", "in pounds, with the plates of this gym"), ("rackside plates 20 --for bb-curl", "on the bar kept for it")],
         KnownCommand => [("rackside known deadlift 60 8", "begin below 60 kg for 8"), ("rackside known front squat 95lb 5", "in pounds"), ("rackside known deadlift --take-back", "begin with the search after all")],
         SoreCommand => [("rackside sore squat", "squats are lighter next time"), ("rackside sore squat --take-back", "they were not sore after all")],
+        BackupCommand => [Backup, ("rackside backup /media/stick", "the same on a USB stick")],
+        RestoreCommand => [("rackside restore logbook-2026-11-25.db", "asks before it changes anything")],
+        ExportCommand => [Export, ("rackside export --lifter Ottoline", "one lifter, to the screen or a pipe")],
+        EraseCommand => [("rackside erase Ottoline", "asks first; cannot be taken back")],
         LiftersCommand => [("rackside lifters", "who trains here"), ("rackside lifters --json", "for another program")],
-        CheckCommand => [Check, ("rackside check --data .", "the files in another folder")],
+        CheckCommand => [Check, ("rackside check --data .", "the files in another folder"), ("rackside check --json", "for another program")],
         PlanCommand or PlanCheckCommand => [Plan],
         _ => [("rackside", "the full screen beside the rack"), Today, Week, Calendar, Squat, Plates, Check],
     };

@@ -21,12 +21,19 @@ internal sealed class Findings(Folders folders, string? planFile, Surroundings a
         var rules = File.Exists(folders.GymFile) ? GymFile.ReadFrom(folders.GymFile) : null;
         var catalogue = CatalogueFile.Read();
         var plan = planFile is null ? new Reading<Plan>(PlanFile.Default(catalogue), []) : PlanFile.ReadFrom(planFile, catalogue);
-        return [Folder(), .. OfSettings(rules), .. OfPlan(plan, rules?.Value), OfLogbook(), OfClock(), OfTerminal()];
+        return [Folder(), .. OfSettings(rules), .. OfPlan(plan, rules?.Value), OfLogbook(), .. new CopyFindings(folders, rules?.Value, lastSession).All(), OfClock(), OfTerminal(), FontFinding.Of(around)];
     }
 
     private Finding Folder() => File.Exists(folders.Data)
         ? new Finding("folder", $"{folders.Data} is a file; name a folder with --data", ExitCode.CannotCreate)
-        : new Finding("folder", $"{folders.Data}{(Directory.Exists(folders.Data) ? "" : " (made when you set up)")}, decided by {folders.From}");
+        : new Finding("folder", $"{folders.Data}{(Directory.Exists(folders.Data) ? "" : " (made when you set up)")}, decided by {folders.From}")
+        {
+            Look = IsOpen(folders.Data),
+            Remedy = IsOpen(folders.Data) ? $"others on this machine may enter it; chmod 700 {folders.Data} keeps them out" : null,
+        };
+
+    private static bool IsOpen(string folder) => !OperatingSystem.IsWindows() && Directory.Exists(folder)
+        && (File.GetUnixFileMode(folder) & (UnixFileMode.GroupRead | UnixFileMode.GroupExecute | UnixFileMode.OtherRead | UnixFileMode.OtherExecute)) != 0;
 
     private IEnumerable<Finding> OfSettings(Reading<HouseRules>? rules) => rules switch
     {
@@ -58,14 +65,15 @@ internal sealed class Findings(Folders folders, string? planFile, Surroundings a
 
         try
         {
-            using var logbook = Gym.OpenLogbook(folders.Data, SystemTime.Start(_ => null));
+            using var logbook = Gym.LookInto(folders.Data, SystemTime.Start(_ => null));
             var sessions = logbook.Lifters().SelectMany(l => logbook.Sessions(l.Key)).ToList();
             lastSession = sessions.Count == 0 ? null : sessions.Max(s => s.Head.Begun);
-            var told = logbook.Report.Sentence is { } sentence ? $". {sentence}" : "";
+            var report = (logbook as LiteLogbook)?.Report;
+            var told = logbook is LogbookSnapshot ? "; open in another window, so this is from its copy and journal" : report?.Sentence is { } sentence ? $". {sentence}" : "";
             return new Finding(
                 Log,
                 $"{Count(logbook.Lifters().Count, "lifter")}, {Count(sessions.Count, "session")}{told}",
-                logbook.Report.Lost == 0 ? ExitCode.Ok : ExitCode.InputOutput);
+                report is { Lost: not 0 } ? ExitCode.InputOutput : ExitCode.Ok);
         }
         catch (Refusal refusal)
         {
@@ -93,10 +101,15 @@ internal sealed class Findings(Folders folders, string? planFile, Surroundings a
     private Finding OfTerminal()
     {
         var options = ScreenOptions.From(around.Environment);
+        var small = around.TerminalSize() is { } size && (size.Columns < 50 || size.Rows < 15);
         var colours = options.Colour ? "colours on" : "colours off by NO_COLOR";
         return new Finding("terminal", around.TerminalSize() is var (columns, rows)
             ? $"{(string.IsNullOrEmpty(options.Terminal) ? "TERM is not set" : options.Terminal)}, {columns}x{rows}, {colours}"
-            : $"output goes elsewhere, so only plain text is printed; {(string.IsNullOrEmpty(options.Terminal) ? "TERM is not set" : $"TERM is {options.Terminal}")}, {colours}");
+            : $"output goes elsewhere, so only plain text is printed; {(string.IsNullOrEmpty(options.Terminal) ? "TERM is not set" : $"TERM is {options.Terminal}")}, {colours}")
+        {
+            Look = small,
+            Remedy = small ? "pages are drawn for 50x15 and more; a larger window or a smaller font helps" : null,
+        };
     }
 
     private static string Count(int count, string thing) => $"{count} {thing}{(count == 1 ? "" : "s")}";

@@ -16,7 +16,7 @@ internal static class KioskScreen
         var settings = KioskSettings.Read(around.Environment);
         using var gym = command.Open(parsed);
         using var manager = new ServiceManager(around.Environment, TimeProvider.System);
-        using var visit = new KioskVisit(gym, settings, manager.Ticked, NumLock.SwitchOn() is false ? NumLockIsOff : "");
+        using var visit = new KioskVisit(gym, settings, manager.Ticked, NumLock.SwitchOn() is false ? NumLockIsOff : "", around.Sticks);
         var shown = options with
         {
             Sound = options.Sound && gym.Rules is not { Sound: false },

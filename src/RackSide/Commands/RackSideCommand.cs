@@ -32,6 +32,10 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new PlatesCommand(this, around));
         Subcommands.Add(new KnownCommand(this, around));
         Subcommands.Add(new SoreCommand(this, around));
+        Subcommands.Add(new BackupCommand(this, around));
+        Subcommands.Add(new RestoreCommand(this, around));
+        Subcommands.Add(new ExportCommand(this, around));
+        Subcommands.Add(new EraseCommand(this, around));
         Subcommands.Add(new LiftersCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));
         Subcommands.Add(new PlanCommand(this, around));
@@ -85,6 +89,9 @@ internal sealed class RackSideCommand : RootCommand
     public HouseRules? Rules(ParseResult parsed) => parsed.GetValue(Demo)
         ? Tollbooth.Rules(SystemTime.Start(around.Environment).GetCurrentInstant().InZone(SystemTime.Zone()).Date)
         : Gym.RulesIn(Places(parsed));
+
+    /// <summary>Today by this machine's clock, for what goes on without a gym.</summary>
+    public LocalDate Today() => SystemTime.Start(around.Environment).GetCurrentInstant().InZone(SystemTime.Zone()).Date;
 
     private DateTimeZone? Abroad(ParseResult parsed) => parsed.GetValue(Zone) is not { } name ? null
         : TimeZones.Find(name)

@@ -31,7 +31,7 @@ internal static class ScreenCommand
         }
 
         using var gym = command.Open(parsed);
-        using var visit = new RackVisit(gym, parsed.GetValue(command.Who));
+        using var visit = new RackVisit(gym, parsed.GetValue(command.Who), places: around.Sticks);
         var shown = options with
         {
             Sound = options.Sound && gym.Rules is not { Sound: false },
@@ -69,14 +69,14 @@ internal static class ScreenCommand
             around.Error.WriteLine($"rackside: {Stopped(outcome.End, gym, visit)}");
         }
 
-        foreach (var told in new[] { gym.Report, gym.Trouble }.OfType<string>())
+        foreach (var told in new[] { gym.Report, gym.Trouble, gym.BackUp() }.OfType<string>())
         {
             around.Error.WriteLine($"rackside: {told}");
         }
 
-        if (visit.Unwritten > 0)
+        if (visit.Unwritten.Count > 0)
         {
-            around.Error.WriteLine($"rackside: {visit.Unwritten} entries could not be written to {gym.Folders.Data}; free some space and enter them again");
+            around.Error.Print(PlainText.Wrap($"rackside: {Unwritten.Told(around, gym, visit, asks: outcome.End is ScreenEnd.Interrupted)}"));
             return ExitCode.InputOutput;
         }
 

@@ -39,6 +39,7 @@ public static class GymFile
         var sound = fields.Optional("sound", YamlValues.Switch) ?? true;
         var zone = Zone(fields, mistakes);
         var starts = fields.Optional("week_starts", YamlValues.WeekStart) ?? IsoDayOfWeek.Monday;
+        var backups = fields.Optional("backups", YamlValues.Megabytes) ?? HouseRules.UsualBackupMegabytes;
         var leadIn = fields.Optional("lead_in", FewSeconds);
         var walk = fields.Optional("walk_to_key", FewSeconds);
         fields.TellUnknown();
@@ -46,6 +47,7 @@ public static class GymFile
         {
             Zone = zone,
             WeekStarts = starts,
+            BackupMegabytes = backups,
             LeadIn = leadIn ?? Duration.FromSeconds(5),
             WalkToKey = walk ?? Duration.FromSeconds(2),
         };

@@ -26,6 +26,8 @@ internal static class GymText
         Line(text, "# Holds: the seconds counted before one begins, and the time from its end to the key, taken off one stopped early.",
             $"lead_in: {Seconds(rules.LeadIn)}", $"walk_to_key: {Seconds(rules.WalkToKey)}", "");
         Line(text, "# The weekday that a shown week begins with: monday, sunday or saturday.", $"week_starts: {rules.WeekStarts.ToString().ToLowerInvariant()}", "");
+        Line(text, "# How much room the backups beside the logbook may take; off for none.",
+            $"backups: {(rules.BackupMegabytes == 0 ? "off" : $"{rules.BackupMegabytes.ToString(CultureInfo.InvariantCulture)} MB")}", "");
         Line(text, "# The gym's time zone, such as Europe/London; where none is written, that of the machine.",
             rules.Zone is { } zone ? $"time_zone: {zone.Id}" : "# time_zone: Europe/London");
         return text.ToString();

@@ -21,6 +21,12 @@ public sealed record HouseRules(GymKit Kit, IReadOnlyList<IsoDayOfWeek> Training
     /// <summary>The weekday that a shown week begins with.</summary>
     public IsoDayOfWeek WeekStarts { get; init; } = IsoDayOfWeek.Monday;
 
+    /// <summary>How many megabytes (of 1,000,000 bytes) the backups beside the logbook may take; 0 for no backups.</summary>
+    public int BackupMegabytes { get; init; } = UsualBackupMegabytes;
+
+    /// <summary>Twelve months of backups of a household's logbook, with room to spare.</summary>
+    public const int UsualBackupMegabytes = 64;
+
     /// <summary>Whether training days roll, each so many rest days after the one before, whatever the weekday.</summary>
     public bool Rolls => TrainingDays.Count == 0;
 }

@@ -74,6 +74,13 @@ internal static class YamlValues
     /// <summary>A switch.</summary>
     public static readonly Form<bool> Switch = WordForm.Of("on or off", ("on", true), ("off", false));
 
+    /// <summary>Room on a disk in megabytes: <c>64 MB</c>; <c>off</c> is none.</summary>
+    public static readonly Form<int> Megabytes = new("an amount of room", "write megabytes such as 64 MB, or off", ParseMegabytes)
+    {
+        Limits = "1 MB to 100000 MB",
+        Plausible = n => n is >= 0 and <= 100_000,
+    };
+
     /// <summary>Yes or no, as YAML itself writes them.</summary>
     public static readonly Form<bool> Truth = WordForm.Of("true or false", ("true", true), ("false", false));
 
@@ -93,6 +100,12 @@ internal static class YamlValues
     {
         var (number, unit) = Split(text);
         return number is { } amount && MassUnits.Parse(unit) is { } known ? new Mass(amount, known) : null;
+    }
+
+    private static int? ParseMegabytes(string text)
+    {
+        var (number, unit) = Split(text);
+        return text == "off" ? 0 : unit.Equals("MB", StringComparison.OrdinalIgnoreCase) && number is > 0 and <= int.MaxValue && number == decimal.Truncate(number.Value) ? (int)number : null;
     }
 
     private static Duration? ParseDuration(string text)

@@ -32,6 +32,7 @@ internal static class JsonOutput
 [JsonSerializable(typeof(AwayJson))]
 [JsonSerializable(typeof(CalendarJson))]
 [JsonSerializable(typeof(RedateJson))]
+[JsonSerializable(typeof(CheckJson))]
 [JsonSerializable(typeof(LiftersJson))]
 [JsonSerializable(typeof(ForecastJson))]
 internal sealed partial class RackSideJson : JsonSerializerContext;

@@ -18,10 +18,12 @@ internal sealed class KioskVisit : IConversation, IDisposable
     private readonly GuessBrakes brakes = new();
     private readonly string told;
     private readonly Action ticked;
+    private readonly Func<IReadOnlyList<string>>? places;
     private IConversation inner;
     private Instant touched;
     private LocalDate shownOn;
     private Action? wake;
+    private string? copiedTo;
 
     // Whose settings are being changed.
     private Lifter? changed;
@@ -31,9 +33,10 @@ internal sealed class KioskVisit : IConversation, IDisposable
     /// <param name="settings">What the unit says.</param>
     /// <param name="ticked">Called at each tick of the screen.</param>
     /// <param name="told">What is told under the names for good; empty for nothing.</param>
-    public KioskVisit(Gym gym, KioskSettings settings, Action ticked, string told = "")
+    /// <param name="places">Gives other places for a copy, such as USB sticks; none if not said.</param>
+    public KioskVisit(Gym gym, KioskSettings settings, Action ticked, string told = "", Func<IReadOnlyList<string>>? places = null)
     {
-        (this.gym, this.settings, this.ticked, this.told) = (gym, settings, ticked, told);
+        (this.gym, this.settings, this.ticked, this.told, this.places) = (gym, settings, ticked, told, places);
         household = new Household(gym);
         inner = Home();
         touched = gym.Clock.GetCurrentInstant();
@@ -80,7 +83,7 @@ internal sealed class KioskVisit : IConversation, IDisposable
         ticked();
         var bell = inner.Tick(now);
         GoOn();
-        if (inner is WhoConversation ? gym.Today != shownOn : now - touched >= settings.Idle)
+        if (inner is WhoConversation ? gym.Today != shownOn : now - touched >= settings.Idle && inner is not RackVisit { IsUnwritten: true })
         {
             Show(Home());
         }
@@ -114,25 +117,26 @@ internal sealed class KioskVisit : IConversation, IDisposable
         (left as IDisposable)?.Dispose();
         if (left is RackVisit visit)
         {
-            Unwritten = visit.Unwritten;
+            (Unwritten, copiedTo) = (visit.Unwritten.Count, visit.CopiedTo);
+            gym.BackUp();
         }
     }
 
     private IConversation Home()
     {
         (shownOn, changed) = (gym.Today, null);
-        return household.Lifters.Count == 0 ? new RackVisit(gym, null) : household.Who(Told());
+        return household.Lifters.Count == 0 ? new RackVisit(gym, null, places: places) : household.Who(Told());
     }
 
     private string Told() => Unwritten == 0 ? told
-        : $"{told} {Unwritten} entries of the last session could not be written; free some space and enter them again.".TrimStart();
+        : $"{told} {Unwritten} entries of the last session could not be written; free some space and {(copiedTo is null ? "enter them again" : $"restore {copiedTo}")}.".TrimStart();
 
     private IConversation After(IConversation ended) => ended switch
     {
         WhoConversation { Choice: WhoChoice.Trains who, Title: Household.WhichTitle } => Change(household.Lifters[who.Index]),
-        WhoConversation { Choice: WhoChoice.Trains who } => new RackVisit(gym, household.Lifters[who.Index].Key, brakes: brakes),
+        WhoConversation { Choice: WhoChoice.Trains who } => new RackVisit(gym, household.Lifters[who.Index].Key, brakes: brakes, places: places),
         WhoConversation => More(),
-        HouseholdConversation { Choice: HouseholdChoice.Join } => new RackVisit(gym, null, joining: true),
+        HouseholdConversation { Choice: HouseholdChoice.Join } => new RackVisit(gym, null, joining: true, places: places),
         HouseholdConversation { Choice: HouseholdChoice.Change } => household.Which(),
         HouseholdConversation { Choice: HouseholdChoice.ShutDown } => new ShutDownConversation(),
         PinConversation { Right: true } => Household.Settings(changed!),

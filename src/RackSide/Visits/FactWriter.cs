@@ -18,10 +18,11 @@ internal sealed class FactWriter : IDisposable
     private readonly Action wake;
     private readonly TimeSpan patience;
     private readonly BlockingCollection<(FactId Session, Fact Fact)> waiting = [];
+    private readonly List<(FactId Session, Fact Fact)> unwritten = [];
     private readonly ConcurrentQueue<SessionEvent> answers = new();
     private readonly ManualResetEventSlim closing = new();
     private readonly Thread thread;
-    private int unwritten;
+    private string? trouble;
 
     /// <summary>Starts writing.</summary>
     /// <param name="logbook">Where to.</param>
@@ -35,15 +36,57 @@ internal sealed class FactWriter : IDisposable
         thread.Start();
     }
 
-    /// <summary>How many facts are not on disk.</summary>
-    public int Unwritten => Volatile.Read(ref unwritten);
+    /// <summary>The facts that are not on disk, in their order.</summary>
+    public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten
+    {
+        get
+        {
+            lock (unwritten)
+            {
+                return [.. unwritten];
+            }
+        }
+    }
+
+    /// <summary>Why the last try failed, in a few words; null where it did not.</summary>
+    public string? Trouble
+    {
+        get
+        {
+            lock (unwritten)
+            {
+                return trouble;
+            }
+        }
+    }
 
     /// <summary>Hands a fact over.</summary>
     public void Write(FactId session, Fact fact)
     {
-        Interlocked.Increment(ref unwritten);
+        lock (unwritten)
+        {
+            unwritten.Add((session, fact));
+        }
+
         waiting.Add((session, fact));
     }
+
+    /// <summary>Waits until all is on disk, but no longer than a write that fails or takes too long.</summary>
+    /// <returns>Whether all is.</returns>
+    public bool WaitUntilWritten()
+    {
+        lock (unwritten)
+        {
+            while (unwritten.Count > 0 && trouble is null && Monitor.Wait(unwritten, LastPatience))
+            {
+            }
+
+            return unwritten.Count == 0;
+        }
+    }
+
+    /// <summary>Has it try no more: what is not on disk was given up, or is elsewhere.</summary>
+    public void GiveUp() => closing.Set();
 
     /// <summary>The next answer, or null.</summary>
     public SessionEvent? Answer() => answers.TryDequeue(out var answer) ? answer : null;
@@ -89,16 +132,30 @@ internal sealed class FactWriter : IDisposable
         try
         {
             logbook.Append(session, fact);
-            Interlocked.Decrement(ref unwritten);
+            Answered(written: true, why: null);
             Tell(new FactWritten(clock.GetCurrentInstant(), fact.Id));
             return true;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            Tell(new WriteFailed(clock.GetCurrentInstant(), fact.Id, $"not on disk yet, still trying: {e.Message}"));
+            Answered(written: false, Why(e));
+            Tell(new WriteFailed(clock.GetCurrentInstant(), fact.Id, $"not on disk yet, still trying: {Why(e)}"));
             return false;
         }
     }
+
+    private void Answered(bool written, string? why)
+    {
+        lock (unwritten)
+        {
+            unwritten.RemoveRange(0, written ? 1 : 0);
+            trouble = why;
+            Monitor.PulseAll(unwritten);
+        }
+    }
+
+    // The system's own words, without the path that it adds: the page has little room.
+    private static string Why(Exception e) => (e.InnerException ?? e).Message.Split(" : '")[0].TrimEnd('.');
 
     private void Tell(SessionEvent answer)
     {

@@ -18,10 +18,12 @@ internal sealed class RackVisit : IConversation, IDisposable
 {
     private readonly Gym gym;
     private readonly Desk desk;
+    private readonly Rescue rescue;
     private readonly ClockDoubt? doubt;
     private readonly GuessBrakes brakes;
     private readonly bool joining;
     private IConversation inner;
+    private SessionVisit? left;
     private LocalDate shownOn;
     private Action? wake;
 
@@ -30,9 +32,11 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <param name="lifter">Who; null for the first who joined, or for a set-up where nobody has.</param>
     /// <param name="joining">Whether somebody new joins instead.</param>
     /// <param name="brakes">How far the guessing of PINs is slowed; of its own if not given.</param>
-    public RackVisit(Gym gym, string? lifter, bool joining = false, GuessBrakes? brakes = null)
+    /// <param name="places">Gives other places for a copy, such as USB sticks; none if not said.</param>
+    public RackVisit(Gym gym, string? lifter, bool joining = false, GuessBrakes? brakes = null, Func<IReadOnlyList<string>>? places = null)
     {
         (this.gym, this.joining, this.brakes) = (gym, joining, brakes ?? new GuessBrakes());
+        rescue = new Rescue(gym, places ?? (() => []));
         desk = new Desk(gym);
         Lifter = joining ? null : gym.Lifter(lifter);
         if (Lifter is not null)
@@ -48,8 +52,14 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <summary>Who trains; null until somebody joins.</summary>
     public Lifter? Lifter { get; private set; }
 
-    /// <summary>How many facts of the session could not be put on disk.</summary>
-    public int Unwritten { get; private set; }
+    /// <summary>The facts of the session that could not be put on disk.</summary>
+    public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten { get; private set; } = [];
+
+    /// <summary>Whether something of the session that runs cannot be put on disk now.</summary>
+    public bool IsUnwritten => (left ?? inner) is SessionVisit { Trouble: not null };
+
+    /// <summary>The copy that holds them; null where none was made.</summary>
+    public string? CopiedTo => rescue.CopiedTo;
 
     /// <inheritdoc/>
     public bool Ended { get; private set; }
@@ -89,12 +99,17 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <summary>Waits until what was accepted is on disk, or cannot be.</summary>
     public void Dispose()
     {
-        if (inner is SessionVisit session)
+        if ((left ?? inner) is SessionVisit session)
         {
             session.Dispose();
             Unwritten = session.Unwritten;
         }
     }
+
+    /// <summary>Writes the logbook with what could not be put on disk into another folder, after the screen has gone.</summary>
+    /// <returns>The file.</returns>
+    /// <exception cref="IOException">It could not be written there either.</exception>
+    public string CopyTo(string folder) => rescue.CopyTo(folder, Unwritten);
 
     // A page left standing over midnight shows the new day, or what was offered yesterday would be dated today. A session
     // goes on: it belongs to the day it began.
@@ -118,7 +133,14 @@ internal sealed class RackVisit : IConversation, IDisposable
             return;
         }
 
-        if (After(inner) is { } next)
+        if (inner is SessionVisit { } session && left is null && !session.WaitUntilWritten())
+        {
+            // It goes on trying under the page that says so.
+            left = session;
+            inner = rescue.Ask(session);
+            inner.Wake = wake;
+        }
+        else if (After(inner) is { } next)
         {
             (inner as IDisposable)?.Dispose();
             inner = next;
@@ -162,8 +184,25 @@ internal sealed class RackVisit : IConversation, IDisposable
         RestDayConversation { Choice: RestDayChoice.CalendarPage } => desk.Calendar(Lifter!),
         RestDayConversation { Choice: RestDayChoice.AwayPage } => desk.Away(Lifter!),
         WeekConversation => desk.Today(Lifter!),
+        UnwrittenConversation { Choice: UnwrittenChoice.GoBack } => GoBack(),
+        UnwrittenConversation { Choice: UnwrittenChoice.CopyTo copy } => rescue.Ask(left!, copy.Place),
+        UnwrittenConversation { Choice: UnwrittenChoice.LeaveWithout } => GiveUp(),
         _ => null,
     };
+
+    private SessionVisit GoBack()
+    {
+        var session = left!;
+        left = null;
+        session.GoOn();
+        return session;
+    }
+
+    private IConversation? GiveUp()
+    {
+        left!.GiveUp();
+        return null;
+    }
 
     private IConversation Mended(LocalDate today)
     {

@@ -1,6 +1,7 @@
 using NodaTime;
 using RackSide.Pages;
 using RackSide.Pages.Rack;
+using RackSide.Training.History;
 using RackSide.Training.Sessions;
 using RackSide.Training.Summary;
 
@@ -26,8 +27,14 @@ internal sealed class SessionVisit : IConversation, IDisposable
     /// <summary>The session as it stands.</summary>
     public Session Session { get; private set; }
 
-    /// <summary>How many facts are not on disk.</summary>
-    public int Unwritten => writer.Unwritten;
+    /// <summary>The facts that are not on disk, in their order.</summary>
+    public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten => writer.Unwritten;
+
+    /// <summary>Why the last try to write failed, in a few words; null where it did not.</summary>
+    public string? Trouble => writer.Trouble;
+
+    /// <summary>Whether the session is over, so that nothing can be gone on with.</summary>
+    public bool IsClosed => Session.Phase is Training.Sessions.Ended;
 
     /// <inheritdoc/>
     public Action? Wake { get; set; }
@@ -51,6 +58,15 @@ internal sealed class SessionVisit : IConversation, IDisposable
 
         return Take(new Ticked(now));
     }
+
+    /// <summary>Waits until everything is on disk; false where it cannot be, or takes too long.</summary>
+    public bool WaitUntilWritten() => writer.WaitUntilWritten();
+
+    /// <summary>Goes on with it after it was left.</summary>
+    public void GoOn() => Ended = false;
+
+    /// <summary>Tries no more to write: what is not on disk was given up, or is elsewhere.</summary>
+    public void GiveUp() => writer.GiveUp();
 
     /// <summary>Waits until everything is on disk, or cannot be.</summary>
     public void Dispose() => writer.Dispose();

@@ -48,6 +48,21 @@ internal sealed partial class ScriptedLifter : IDisposable
         return new ScriptedLifter(Tmux.Start([.. ProgramUnderTest.RackSide, "--data", gym.Path, .. arguments], setting), speed);
     }
 
+    /// <summary>The same where another program starts it: words that end with what they start.</summary>
+    public static ScriptedLifter WalkUp(string[] starter, string folder, string clock, int speed, IReadOnlyDictionary<string, string> variables)
+    {
+        var setting = new TerminalSetting
+        {
+            Environment = new Dictionary<string, string>(variables)
+            {
+                ["RACKSIDE_CLOCK"] = clock,
+                ["RACKSIDE_SPEED"] = speed.ToString(CultureInfo.InvariantCulture),
+                ["TZ"] = "Europe/London",
+            },
+        };
+        return new ScriptedLifter(Tmux.Start([.. starter, .. ProgramUnderTest.RackSide, "--data", folder], setting), speed);
+    }
+
     public async Task<string> Sees(string text) => await Screen.WaitFor(text, Limit);
 
     /// <summary>Presses keys of the pad.</summary>

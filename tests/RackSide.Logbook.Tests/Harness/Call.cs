@@ -25,5 +25,7 @@ internal abstract record Call
 
     public sealed record Renamed(string From, string To) : Call;
 
+    public sealed record Deleted(string Name) : Call;
+
     public sealed record NamesSynced : Call;
 }

@@ -23,6 +23,10 @@ internal sealed class FullDisk(RecordedDisk disk, long room) : IDisk
 
     public void Rename(string from, string to) => disk.Rename(from, to);
 
+    public void Delete(string name) => disk.Delete(name);
+
+    public IReadOnlyList<string> Names() => disk.Names();
+
     public void SyncNames() => disk.SyncNames();
 
     private sealed class File(FullDisk full, IDiskFile file) : IDiskFile

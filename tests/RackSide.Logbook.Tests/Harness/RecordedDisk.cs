@@ -48,6 +48,10 @@ internal sealed class RecordedDisk : IDisk
 
     public void Rename(string from, string to) => Do(new Call.Renamed(from, to));
 
+    public void Delete(string name) => Do(new Call.Deleted(name));
+
+    public IReadOnlyList<string> Names() => [.. names.Keys];
+
     public void SyncNames() => Do(new Call.NamesSynced());
 
     /// <summary>The bytes under a name.</summary>
@@ -92,7 +96,7 @@ internal sealed class RecordedDisk : IDisk
         {
             switch (call)
             {
-                case Call.Named or Call.Renamed:
+                case Call.Named or Call.Renamed or Call.Deleted:
                     unsyncedNames.Add(call);
                     break;
                 case Call.NamesSynced:
@@ -144,6 +148,9 @@ internal sealed class RecordedDisk : IDisk
                     break;
                 case Call.Renamed renamed when names.Remove(renamed.From, out var node):
                     names[renamed.To] = node;
+                    break;
+                case Call.Deleted deleted:
+                    names.Remove(deleted.Name);
                     break;
                 case Call.Wrote wrote:
                     NodeAt(wrote.Node).Write(wrote.Bytes, wrote.At);

@@ -6,6 +6,7 @@ namespace RackSide.Tests.Commands;
 internal sealed class CommandLine
 {
     private readonly Dictionary<string, string> variables = new() { ["TERM"] = "xterm-256color" };
+    private string? answer;
 
     /// <summary>In a folder that holds everything.</summary>
     public static CommandLine In(string folder, string clock) =>
@@ -21,6 +22,16 @@ internal sealed class CommandLine
         return this;
     }
 
+    /// <summary>With somebody there who answers each question so.</summary>
+    public CommandLine Answering(string typed)
+    {
+        answer = typed;
+        return this;
+    }
+
+    /// <summary>What was asked.</summary>
+    public List<string> Asked { get; } = [];
+
     /// <summary>Runs a command line, its words parted by spaces.</summary>
     public Ran Run(string line) => RunWords(line.Split(' ', StringSplitOptions.RemoveEmptyEntries));
 
@@ -35,7 +46,13 @@ internal sealed class CommandLine
 
     /// <summary>Runs a command line into these streams.</summary>
     public int RunTo(TextWriter output, TextWriter error, params string[] words) =>
-        Entry.Run(words, new Surroundings(variables.GetValueOrDefault, output, error));
+        Entry.Run(words, new Surroundings(variables.GetValueOrDefault, output, error) { Ask = Answer });
+
+    private string? Answer(string question)
+    {
+        Asked.Add(question);
+        return answer;
+    }
 }
 
 /// <summary>What came of it.</summary>

@@ -131,7 +131,7 @@ public class BrokenFileTests
         var ran = CommandLine.In(folder.Path, "2026-11-02T18:00").Run("check");
 
         ran.Code.Should().Be(78);
-        ran.Lines.Where(l => l.StartsWith("gym.yaml  trouble", StringComparison.Ordinal)).Should().HaveCount(3)
+        ran.Lines.Where(l => l.StartsWith("gym.yaml  broken", StringComparison.Ordinal)).Should().HaveCount(3)
             .And.Contain(l => l.Contains($"{file}:1: unit: \"stone\" is not a unit of mass; write kg or lb", StringComparison.Ordinal));
         ran.Lines.Should().Contain(l => l.StartsWith("terminal  ok", StringComparison.Ordinal));
     }

@@ -35,9 +35,16 @@ public class HelpTests(Tollbooth gym)
         {
             var words = line.Split(' ')[1..];
             using var folder = new PassingFolder();
-            words = [.. words.Select(w => w == "my-plan.yaml" ? folder.File(w, PlanFile.DefaultText) : w == "training.ics" ? folder.File(w, "") : w)];
+            words = [.. words.Select(w => w switch
+            {
+                "my-plan.yaml" => folder.File(w, PlanFile.DefaultText),
+                "training.ics" or "record.json" => folder.File(w, ""),
+                "/media/stick" => folder.Path,
+                "logbook-2026-11-25.db" => Directory.GetFiles(Path.Combine(copy.Path, "backups"))[0],
+                _ => w,
+            })];
 
-            CommandLine.In(copy.Path, "2026-11-25T18:00").RunWords(words).Code.Should().Be(0, line);
+            CommandLine.In(copy.Path, "2026-11-25T18:00").Answering("y").RunWords(words).Code.Should().Be(0, line);
         }
     }
 

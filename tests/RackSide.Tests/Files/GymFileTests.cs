@@ -63,7 +63,8 @@ public class GymFileTests
         }
         from zone in Gen.Int[0, Zones.Length - 1].Select(i => Zones[i])
         from starts in Gen.Int[0, Starts.Length - 1].Select(i => Starts[i])
-        select new HouseRules(kit, week, sound) { Zone = zone, WeekStarts = starts };
+        from room in Gen.Int[0, 100_000]
+        select new HouseRules(kit, week, sound) { Zone = zone, WeekStarts = starts, BackupMegabytes = room };
 
     // Half a surrogate pair cannot be typed or saved.
     private static bool Writable(string name) => !name.Any(char.IsSurrogate);

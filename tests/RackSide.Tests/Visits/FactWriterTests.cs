@@ -23,7 +23,7 @@ public class FactWriterTests
 
         disk.Written.Select(f => f.Id.Sequence).Should().Equal(2, 3, 4, 5, 6);
         Answers(writer).OfType<FactWritten>().Select(a => a.Fact.Sequence).Should().Equal(2, 3, 4, 5, 6);
-        writer.Unwritten.Should().Be(0);
+        writer.Unwritten.Should().BeEmpty();
     }
 
     [Fact]
@@ -51,6 +51,34 @@ public class FactWriterTests
         writer.Dispose();
 
         woken.Should().Be(4);
+    }
+
+    [Fact]
+    public void What_no_disk_takes_is_told_by_its_facts_in_order_and_why()
+    {
+        var disk = new Disk(failures: int.MaxValue);
+        var writer = new FactWriter(disk, Clock, () => { }, TimeSpan.FromHours(1));
+        Write(writer, 3);
+
+        writer.WaitUntilWritten().Should().BeFalse();
+
+        writer.Unwritten.Select(u => u.Fact.Id.Sequence).Should().Equal(2, 3, 4);
+        writer.Trouble.Should().Be("no space left on device");
+        writer.GiveUp();
+        writer.Dispose();
+        writer.Unwritten.Should().HaveCount(3);
+    }
+
+    [Fact]
+    public void Waiting_ends_once_all_is_on_disk()
+    {
+        var writer = new FactWriter(new Disk(failures: 0), Clock, () => { }, TimeSpan.Zero);
+        Write(writer, 20);
+
+        writer.WaitUntilWritten().Should().BeTrue();
+
+        writer.Unwritten.Should().BeEmpty();
+        writer.Dispose();
     }
 
     [Fact]
