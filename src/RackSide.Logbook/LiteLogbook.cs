@@ -388,7 +388,10 @@ public sealed class LiteLogbook : ILogbook
         + "Nothing was changed. Update RackSide on this machine.",
         e);
 
-    private static LogbookUnreadableException Unopened(string folder, Exception e) => new(
+    private static LogbookUnreadableException Unopened(string folder, Exception e) => e is UnauthorizedAccessException ? new(
+        $"The logbook in {folder} belongs to another user, or may not be read and written by this one ({e.Message.TrimEnd('.')}). "
+        + "Nothing was changed. Start RackSide as its owner, or give the folder and its files to this user (chown), then start again.",
+        e) : new(
         $"The logbook in {folder} could not be opened ({e.Message.TrimEnd('.')}). Nothing is lost. "
         + "Free some space, or check the disk and who may write to that folder, then start RackSide again.",
         e);

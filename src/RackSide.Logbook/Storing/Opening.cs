@@ -99,8 +99,9 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
         {
             return journal?.Mark?.IsOn(disk) is true ? LogFile.OpenAtRest(disk) : null;
         }
-        catch (DamagedFileException)
+        catch (Exception e) when (e is DamagedFileException or IOException)
         {
+            // A sector that cannot be read is damage like any other; the full check meets it again and mends it.
             return null;
         }
     }
