@@ -10,7 +10,8 @@ namespace RackSide.Logbook;
 
 /// <summary>
 /// The logbook in a folder. A write goes to a small synced journal and is acknowledged; when nothing else waits it goes to
-/// the log too, in a synced transaction. Reads answer from memory. It may be used from several threads; writes wait for the disk, so they belong
+/// the log too, in a synced transaction. Reads answer from the log, and from memory for what was
+/// written since. It may be used from several threads; writes wait for the disk, so they belong
 /// on none that paints. docs/durability.md says what is promised and how it is tested.
 /// </summary>
 public sealed class LiteLogbook : ILogbook
@@ -31,7 +32,7 @@ public sealed class LiteLogbook : ILogbook
         this.hold = hold;
         this.store = store;
         Report = report;
-        lastSequence = store.Contents.HighestSequence;
+        lastSequence = store.Register.HighestSequence;
     }
 
     /// <summary>What opening found and did.</summary>
@@ -124,25 +125,25 @@ public sealed class LiteLogbook : ILogbook
         lock (gate)
         {
             ObjectDisposedException.ThrowIf(closed, this);
-            return new FactId(store.Contents.Rack, ++lastSequence);
+            return new FactId(store.Register.Rack, ++lastSequence);
         }
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<Lifter> Lifters() => Read(contents => contents.Lifters.OrderBy(l => l.Joined));
+    public IReadOnlyList<Lifter> Lifters() => Read(register => register.Lifters.OrderBy(l => l.Joined));
 
     /// <inheritdoc/>
     public void Keep(Lifter lifter) => WriteAndSettle(_ => new Entry.LifterKept(lifter));
 
     /// <inheritdoc/>
     /// <exception cref="InvalidOperationException">The session was begun already.</exception>
-    public void Begin(SessionHead head) => WriteAndSettle(contents => contents.Session(head.Id) is null
+    public void Begin(SessionHead head) => WriteAndSettle(register => !register.Has(head.Id)
         ? new Entry.SessionBegun(head)
         : throw new InvalidOperationException($"session {head.Id} was begun already"));
 
     /// <inheritdoc/>
     /// <exception cref="InvalidOperationException">The session was not begun, or has a fact of that identity.</exception>
-    public void Append(FactId session, Fact fact) => Write(contents => contents.Session(session) switch
+    public void Append(FactId session, Fact fact) => Write(register => register.Session(session) switch
     {
         null => throw new InvalidOperationException($"session {session} was not begun"),
         var known when known.Facts.Any(f => f.Id == fact.Id) => throw new InvalidOperationException($"fact {fact.Id} is written already"),
@@ -163,20 +164,40 @@ public sealed class LiteLogbook : ILogbook
 
     /// <inheritdoc/>
     /// <exception cref="InvalidOperationException">A fact of that identity is written already.</exception>
-    public void Tell(string lifter, Fact fact) => WriteAndSettle(contents => contents.IsTold(fact.Id)
+    public void Tell(string lifter, Fact fact) => WriteAndSettle(register => register.IsTold(fact.Id)
         ? throw new InvalidOperationException($"fact {fact.Id} is written already")
         : new Entry.FactTold(new KeptFact(lifter, fact)));
 
     /// <inheritdoc/>
     public IReadOnlyList<Fact> Told(string lifter) =>
-        Read(contents => contents.Told.Where(t => t.Lifter == lifter).Select(t => t.Fact).OrderBy(f => f.Id));
+        Read(register => register.Told.Where(t => t.Lifter == lifter).Select(t => t.Fact).OrderBy(f => f.Id));
 
     /// <inheritdoc/>
     public IReadOnlyList<SessionRecord> Sessions(string lifter) =>
-        Read(contents => contents.Sessions.Where(s => s.Head.Lifter == lifter).OrderBy(s => s.Head.Id));
+        Read(register => register.AllOf(lifter));
 
     /// <inheritdoc/>
-    public SessionRecord? Open(string lifter) => Sessions(lifter).LastOrDefault(s => !s.Closed);
+    public IReadOnlyList<SessionCard> Cards(string lifter) => Read(register => register.Cards(lifter));
+
+    /// <inheritdoc/>
+    public IReadOnlyList<SessionRecord> Sessions(string lifter, IReadOnlySet<FactId> which) =>
+        Read(register => register.Sessions(which).Where(s => s.Head.Lifter == lifter));
+
+    /// <inheritdoc/>
+    public Instant? LastEntry
+    {
+        get
+        {
+            lock (gate)
+            {
+                return store.Register.Newest?.At;
+            }
+        }
+    }
+
+    /// <inheritdoc/>
+    public SessionRecord? Open(string lifter) =>
+        Cards(lifter).LastOrDefault(c => !c.Closed) is { } open ? Sessions(lifter, new HashSet<FactId> { open.Id })[0] : null;
 
     /// <inheritdoc/>
     public void Weigh(string lifter, LocalDate date, Mass weight)
@@ -186,7 +207,7 @@ public sealed class LiteLogbook : ILogbook
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<WeighIn> WeighIns(string lifter) => Read(contents => Storing.WeighIns.Of(contents, lifter));
+    public IReadOnlyList<WeighIn> WeighIns(string lifter) => Read(register => Storing.WeighIns.Of(register.Weights.Where(w => w.Lifter == lifter), register.Cards(lifter)));
 
     /// <summary>
     /// Takes whole sessions at once, past the journal: one synced transaction of the log, then a copy of it. All are taken or
@@ -200,7 +221,7 @@ public sealed class LiteLogbook : ILogbook
             ObjectDisposedException.ThrowIf(closed, this);
             store.Import(sessions);
             writes++;
-            lastSequence = Math.Max(lastSequence, store.Contents.HighestSequence);
+            lastSequence = Math.Max(lastSequence, store.Register.HighestSequence);
         }
     }
 
@@ -210,7 +231,7 @@ public sealed class LiteLogbook : ILogbook
         lock (gate)
         {
             ObjectDisposedException.ThrowIf(closed, this);
-            return LogbookSnapshot.Read(Engines.Image(store.Contents), FileNames.Main);
+            return LogbookSnapshot.Read(Engines.Image(store.Register.Whole()), FileNames.Main);
         }
     }
 
@@ -228,7 +249,7 @@ public sealed class LiteLogbook : ILogbook
             using (hold)
             {
                 CloseStore();
-                Replacing.Install(disk, other.Contents.As(NewRack(), store.Contents.Writes), JournalRoom);
+                Replacing.Install(disk, other.Contents.As(NewRack(), store.Register.Writes), JournalRoom);
             }
         }
     }
@@ -250,9 +271,10 @@ public sealed class LiteLogbook : ILogbook
             closed = true;
             using (hold)
             {
+                var all = store.Register.Whole();
                 CloseStore();
                 var report = Erasing.Of(lifter, disk, backups);
-                Replacing.Install(disk, store.Contents.Without(lifter, NewRack()), JournalRoom);
+                Replacing.Install(disk, all.Without(lifter, NewRack()), JournalRoom);
                 return report;
             }
         }
@@ -298,17 +320,27 @@ public sealed class LiteLogbook : ILogbook
     // What the engine says of its own pages helps no lifter.
     private static string Told(Exception trouble) => trouble is IOException ? trouble.Message.TrimEnd('.') : "it is damaged";
 
-    private IReadOnlyList<T> Read<T>(Func<Contents, IEnumerable<T>> what)
+    private IReadOnlyList<T> Read<T>(Func<Register, IEnumerable<T>> what)
     {
         lock (gate)
         {
             ObjectDisposedException.ThrowIf(closed, this);
-            return [.. what(store.Contents)];
+            try
+            {
+                return [.. what(store.Register)];
+            }
+            catch (Exception e) when (e is DamagedFileException or IOException)
+            {
+                throw new LogbookUnreadableException(
+                    $"What the logbook in {disk.Folder} holds cannot be read ({e.Message.TrimEnd('.')}). Nothing is lost by that. "
+                        + "Check the disk, then start RackSide again.",
+                    e);
+            }
         }
     }
 
     // What comes one at a time and rarely is not left in one place.
-    private void WriteAndSettle(Func<Contents, Entry> what)
+    private void WriteAndSettle(Func<Register, Entry> what)
     {
         lock (gate)
         {
@@ -317,14 +349,14 @@ public sealed class LiteLogbook : ILogbook
         }
     }
 
-    private void Write(Func<Contents, Entry> what)
+    private void Write(Func<Register, Entry> what)
     {
         lock (gate)
         {
             ObjectDisposedException.ThrowIf(closed, this);
             try
             {
-                store.Write(what(store.Contents));
+                store.Write(what(store.Register));
             }
             catch (Exception e) when (e is IOException or UnauthorizedAccessException)
             {
@@ -332,7 +364,7 @@ public sealed class LiteLogbook : ILogbook
             }
 
             writes++;
-            lastSequence = Math.Max(lastSequence, store.Contents.HighestSequence);
+            lastSequence = Math.Max(lastSequence, store.Register.HighestSequence);
         }
     }
 
@@ -356,7 +388,10 @@ public sealed class LiteLogbook : ILogbook
         + "Nothing was changed. Update RackSide on this machine.",
         e);
 
-    private static LogbookUnreadableException Unopened(string folder, Exception e) => new(
+    private static LogbookUnreadableException Unopened(string folder, Exception e) => e is UnauthorizedAccessException ? new(
+        $"The logbook in {folder} belongs to another user, or may not be read and written by this one ({e.Message.TrimEnd('.')}). "
+        + "Nothing was changed. Start RackSide as its owner, or give the folder and its files to this user (chown), then start again.",
+        e) : new(
         $"The logbook in {folder} could not be opened ({e.Message.TrimEnd('.')}). Nothing is lost. "
         + "Free some space, or check the disk and who may write to that folder, then start RackSide again.",
         e);

@@ -4,6 +4,7 @@ using RackSide.Logbook.Disks;
 using RackSide.Logbook.Storing;
 using RackSide.Training.History;
 using RackSide.Training.Measures;
+using RackSide.Training.Planning;
 
 namespace RackSide.Logbook;
 
@@ -102,10 +103,20 @@ public sealed class LogbookSnapshot : ILogbook
     public IReadOnlyList<SessionRecord> Sessions(string lifter) => [.. Contents.Sessions.Where(s => s.Head.Lifter == lifter).OrderBy(s => s.Head.Id)];
 
     /// <inheritdoc/>
+    public IReadOnlyList<SessionCard> Cards(string lifter) => [.. Sessions(lifter).Select(LookBack.Card)];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<SessionRecord> Sessions(string lifter, IReadOnlySet<FactId> which) =>
+        [.. Sessions(lifter).Where(s => which.Contains(s.Head.Id))];
+
+    /// <inheritdoc/>
+    public Instant? LastEntry => ClockDoubt.Newest(Contents.Sessions, Contents.Told.Select(t => t.Fact));
+
+    /// <inheritdoc/>
     public SessionRecord? Open(string lifter) => Sessions(lifter).LastOrDefault(s => !s.Closed);
 
     /// <inheritdoc/>
-    public IReadOnlyList<WeighIn> WeighIns(string lifter) => [.. Storing.WeighIns.Of(Contents, lifter)];
+    public IReadOnlyList<WeighIn> WeighIns(string lifter) => [.. Storing.WeighIns.Of(Contents.Weights.Where(w => w.Lifter == lifter), Cards(lifter))];
 
     /// <inheritdoc/>
     public FactId NextId() => throw ReadOnly();

@@ -16,7 +16,7 @@ internal sealed class Absences(Gym gym, Lifter lifter)
     public IReadOnlyList<AwayTold> Recent =>
         [.. Standing.Where(a => a.Until is not { } last || last >= gym.Today.PlusDays(-28)).OrderBy(a => a.From)];
 
-    private IEnumerable<AwayTold> Standing => gym.History(lifter).Told.OfType<AwayTold>();
+    private IEnumerable<AwayTold> Standing => gym.Recent(lifter).Told.OfType<AwayTold>();
 
     /// <summary>Why these days cannot be told, in one sentence; null where they can.</summary>
     public string? Refusal(LocalDate from, LocalDate? until) =>

@@ -75,12 +75,7 @@ internal sealed class Gym : IDisposable
     public LocalDate Today => Clock.GetCurrentInstant().InZone(Zone).Date;
 
     /// <summary>Why the clock cannot be believed, by what is written here; null where it can.</summary>
-    public ClockDoubt? Doubt()
-    {
-        var lifters = Logbook.Lifters();
-        return ClockDoubt.Of(
-            lifters.SelectMany(l => Logbook.Sessions(l.Key)), lifters.SelectMany(l => Logbook.Told(l.Key)), Clock.GetCurrentInstant());
-    }
+    public ClockDoubt? Doubt() => ClockDoubt.Of(Logbook.LastEntry, Clock.GetCurrentInstant());
 
     /// <summary>The plan on the weekdays of this gym, where they are as many as the plan has; or rolling, where the gym's days roll.</summary>
     public Plan Plan => Rules switch
@@ -214,24 +209,37 @@ internal sealed class Gym : IDisposable
     public void TakeBack(Lifter lifter, Fact told) =>
         Logbook.Tell(lifter.Key, new FactStruck(Logbook.NextId(), Clock.GetCurrentInstant(), told.Id));
 
-    /// <summary>What a lifter has done.</summary>
+    /// <summary>What a lifter has done, every session of it read.</summary>
     public TrainingHistory History(Lifter lifter) => new(Logbook.Sessions(lifter.Key), Logbook.Told(lifter.Key));
+
+    /// <summary>The same, read as far back as a day's plan looks.</summary>
+    /// <param name="lifter">Who.</param>
+    /// <param name="but">A session that is passed over; null for none.</param>
+    public TrainingHistory Recent(Lifter lifter, FactId? but = null) => Read(lifter, c => c.Id != but, LookBack.ForPlan);
 
     /// <summary>What today asks of a lifter.</summary>
     public TodaysPlan TodaysPlan(Lifter lifter, TrainingDay? asked = null) =>
-        Planner.For(Plan, Catalogue, Kit, lifter, History(lifter), Today, asked);
+        Planner.For(Plan, Catalogue, Kit, lifter, Recent(lifter), Today, asked);
 
     /// <summary>The week of a date, with a session that is still being held.</summary>
     public WeekSummary Week(Lifter lifter, SessionRecord? held, LocalDate date)
     {
-        var sessions = Logbook.Sessions(lifter.Key).Where(s => s.Head.Id != held?.Head.Id).Concat(held is null ? [] : [held]);
-        return WeekSummary.For(Plan, Catalogue, Kit, lifter, new TrainingHistory([.. sessions], Logbook.Told(lifter.Key)), Logbook.WeighIns(lifter.Key), date);
+        var before = Read(lifter, c => c.Id != held?.Head.Id, cards => LookBack.ForWeek(cards, date));
+        var history = held is null ? before : new TrainingHistory([.. before.Sessions, held], before.ToldOutside) { Earlier = before.Earlier };
+        return WeekSummary.For(Plan, Catalogue, Kit, lifter, history, Logbook.WeighIns(lifter.Key), date);
+    }
+
+    /// <summary>A past week as it stood on its last day, so that what came later does not change it.</summary>
+    public WeekSummary WeekUntil(Lifter lifter, LocalDate last)
+    {
+        var history = Read(lifter, c => c.Date <= last, cards => LookBack.ForWeek(cards, last));
+        return WeekSummary.For(Plan, Catalogue, Kit, lifter, history, [.. Logbook.WeighIns(lifter.Key).Where(w => w.Date <= last)], last);
     }
 
     /// <summary>What a session of a training day is held against.</summary>
     public SessionSetting Setting(Lifter lifter, TrainingDay day, IReadOnlyList<Prescription> prescriptions, FactId? held = null)
     {
-        var before = new TrainingHistory([.. Logbook.Sessions(lifter.Key).Where(s => s.Head.Id != held)], Logbook.Told(lifter.Key));
+        var before = Recent(lifter, held);
         return new SessionSetting
         {
             Day = day,
@@ -287,6 +295,17 @@ internal sealed class Gym : IDisposable
             Logbook.Dispose();
             closing?.Dispose();
         }
+    }
+
+    private TrainingHistory Read(
+        Lifter lifter, Func<SessionCard, bool> among, Func<IReadOnlyList<SessionCard>, IReadOnlySet<FactId>> needed)
+    {
+        List<SessionCard> cards = [.. Logbook.Cards(lifter.Key).Where(among)];
+        var which = needed(cards);
+        return new TrainingHistory(Logbook.Sessions(lifter.Key, which), Logbook.Told(lifter.Key))
+        {
+            Earlier = [.. cards.Where(c => !which.Contains(c.Id))],
+        };
     }
 
     private static T Good<T>(Reading<T> reading, int code)

@@ -40,6 +40,15 @@ internal sealed class NoLogbook : ILogbook
     public IReadOnlyList<SessionRecord> Sessions(string lifter) => [];
 
     /// <inheritdoc/>
+    public IReadOnlyList<SessionCard> Cards(string lifter) => [];
+
+    /// <inheritdoc/>
+    public IReadOnlyList<SessionRecord> Sessions(string lifter, IReadOnlySet<FactId> which) => [];
+
+    /// <inheritdoc/>
+    public Instant? LastEntry => null;
+
+    /// <inheritdoc/>
     public SessionRecord? Open(string lifter) => null;
 
     /// <inheritdoc/>

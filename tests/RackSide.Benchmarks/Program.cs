@@ -1,4 +1,6 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
+using NodaTime.Text;
 using RackSide.Benchmarks;
 
 if (args is ["plans"])
@@ -16,6 +18,18 @@ if (args is ["turns"])
 if (args is ["accepted-set"])
 {
     AcceptedSet.Print();
+    return;
+}
+
+if (args is ["opening"])
+{
+    OpeningTimes.Print();
+    return;
+}
+
+if (args is ["fill", var folder, var years, var today])
+{
+    YearsOfLog.Fill(folder, int.Parse(years, CultureInfo.InvariantCulture), InstantPattern.General.Parse(today + "T12:00:00Z").Value);
     return;
 }
 

@@ -2,6 +2,7 @@ using LiteDB;
 using LiteDB.Engine;
 using RackSide.Logbook.Disks;
 using RackSide.Logbook.Documents;
+using RackSide.Logbook.Journals;
 using RackSide.Logbook.Storing;
 
 namespace RackSide.Logbook.Tests;
@@ -16,13 +17,13 @@ public class DamageTests
     [InlineData(FileNames.WriteAhead)]
     [InlineData(FileNames.Journal)]
     [InlineData(FileNames.Copy)]
-    public void Sixty_flipped_bytes_one_at_a_time_lose_no_acknowledged_write(string file)
+    public void Flipped_bytes_one_at_a_time_lose_no_acknowledged_write(string file)
     {
         var killed = KilledEvening();
         var length = file == FileNames.Journal ? 8_000 : killed[file].Length;
         var chance = new Random(5);
 
-        var lost = Enumerable.Range(0, 60).Where(_ =>
+        var lost = Enumerable.Range(0, LongRun.Or(60, 500)).Where(_ =>
         {
             var disk = killed.Clone();
             var bytes = disk[file];
@@ -35,12 +36,12 @@ public class DamageTests
     }
 
     [Fact]
-    public void Sixty_flipped_bytes_in_a_log_at_rest_lose_no_acknowledged_write()
+    public void Flipped_bytes_in_a_log_at_rest_lose_no_acknowledged_write()
     {
         var rest = RestingEvening();
         var chance = new Random(6);
 
-        var lost = Enumerable.Range(0, 60).Where(_ =>
+        var lost = Enumerable.Range(0, LongRun.Or(60, 500)).Where(_ =>
         {
             var disk = rest.Clone();
             var bytes = disk[FileNames.Main];
@@ -83,6 +84,65 @@ public class DamageTests
             + "The broken file is kept as log.bad-2026-03-04.");
         disk["log.bad-2026-03-04"].Should().Equal("Dear diary, today I"u8.ToArray());
         scribe.Missing(book).Should().Be(0);
+    }
+
+    [Fact]
+    public void A_sector_that_cannot_be_read_is_mended_from_the_copy()
+    {
+        var disk = RestingEvening();
+
+        using var book = LiteLogbook.Open(new UnreadableDisk(disk, FileNames.Main, new IOException("Input/output error")), Tollbooth.Evening);
+
+        book.Report.Condition.Should().Be(Condition.Rebuilt);
+        book.Report.Sentence.Should().Contain("No set is lost").And.Contain("kept as log.bad-2026-03-04");
+        scribe.Missing(book).Should().Be(0);
+    }
+
+    [Theory]
+    [InlineData(FileNames.Main)]
+    [InlineData(FileNames.WriteAhead)]
+    [InlineData(FileNames.Copy)]
+    public void A_file_of_another_user_is_told_with_its_remedy_and_nothing_is_changed(string file)
+    {
+        var disk = RestingEvening();
+        if (file == FileNames.Copy)
+        {
+            // The copy is looked into only where the log is not whole.
+            Harm(disk, FileNames.Main, "text");
+        }
+
+        var (log, copy) = (disk[FileNames.Main], disk[FileNames.Copy]);
+        var act = () => LiteLogbook.Open(new UnreadableDisk(disk, file, new UnauthorizedAccessException($"Access to {file} is denied."), atOnce: true), Tollbooth.Evening);
+
+        act.Should().Throw<LogbookUnreadableException>().WithMessage("*belongs to another user*Nothing was changed. Start RackSide as its owner*chown*");
+        disk[FileNames.Main].Should().Equal(log);
+        disk[FileNames.Copy].Should().Equal(copy);
+    }
+
+    [Fact]
+    public void A_lock_left_by_a_killed_window_holds_nobody_off()
+    {
+        var disk = KilledEvening();
+        disk[FileNames.Lock] = "4711"u8.ToArray();
+
+        using var book = LiteLogbook.Open(disk, Tollbooth.Evening);
+
+        book.Report.Sentence.Should().BeNull();
+        scribe.Missing(book).Should().Be(0);
+    }
+
+    [Fact]
+    public void A_log_at_rest_is_opened_by_its_register_and_a_changed_one_is_verified()
+    {
+        var disk = RestingEvening();
+        LogFile.OpenAtRest(disk)!.Value.Log.Dispose();
+        JournalReading.Of(disk[FileNames.Journal]).Mark!.IsOn(disk).Should().BeTrue();
+
+        var bytes = disk[FileNames.Main];
+        bytes[^1] ^= 1;
+        disk[FileNames.Main] = bytes;
+
+        JournalReading.Of(disk[FileNames.Journal]).Mark!.IsOn(disk).Should().BeFalse();
     }
 
     // The engine's transactions have finalizers that throw after some failures, and a finalizer that throws ends the
@@ -295,7 +355,7 @@ public class DamageTests
         act.Should().Throw<LogbookUnreadableException>("the lock was let go of, and the answer is the same");
     }
 
-    private static readonly string[] Harms = ["missing", "empty", "text", "cut to 5000", "long text", "cut in half", "random", "zeros"];
+    private static readonly string[] Harms = ["missing", "empty", "text", "cut to 5000", "long text", "cut in half", "random", "zeros", "zeroed tail"];
 
     private static void Harm(RecordedDisk disk, string file, string harm)
     {
@@ -313,6 +373,7 @@ public class DamageTests
             "cut to 5000" => bytes[..Math.Min(5000, bytes.Length)],
             "long text" => [.. Enumerable.Repeat((byte)'x', 20_000)],
             "cut in half" => bytes[..(bytes.Length / 2)],
+            "zeroed tail" => [.. bytes[..(bytes.Length / 2)], .. new byte[bytes.Length - (bytes.Length / 2)]],
             "random" => Bytes(Math.Max(bytes.Length, 20_000)),
             _ => new byte[Math.Max(bytes.Length, 20_000)],
         };

@@ -6,14 +6,14 @@ namespace RackSide.Logbook.Tests;
 /// <summary>A writer in a process of its own, killed (SIGKILL) again and again in the middle of writing, closing or opening.</summary>
 public sealed class KillTests : IDisposable
 {
-    private const int Rounds = 30;
+    private static readonly int Rounds = LongRun.Or(30, 1_000);
 
     private readonly string folder = Directory.CreateTempSubdirectory("logbook-").FullName;
 
     public void Dispose() => Directory.Delete(folder, recursive: true);
 
     [Fact]
-    public void Thirty_kills_lose_no_acknowledged_set()
+    public void Kills_lose_no_acknowledged_set()
     {
         var chance = new Random(30);
         var acks = new List<(long Session, long Set)>();

@@ -17,14 +17,15 @@ internal static class Replacing
     /// <exception cref="IOException">It could not be written; the old one is still there.</exception>
     public static void Install(IDisk disk, Contents contents, int journalRoom)
     {
-        Prepare(disk, Engines.Image(contents));
+        var image = Engines.Image(contents);
+        Prepare(disk, image);
         disk.Delete(FileNames.Journal);
         disk.SyncNames();
         Empty(disk, FileNames.WriteAhead);
         disk.PutInPlace(FileNames.Main);
         disk.PutInPlace(FileNames.Copy);
         using var journal = new Journal(disk, () => contents.Rack, journalRoom);
-        journal.StartAfresh(contents.Writes);
+        journal.StartAfresh(contents.Writes, LogMark.Of(image));
     }
 
     private static void Prepare(IDisk disk, byte[] image)

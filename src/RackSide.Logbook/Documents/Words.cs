@@ -59,6 +59,10 @@ internal sealed class Words<T>(params (T Value, string Word)[] pairs)
     /// <summary>The word for a value.</summary>
     public BsonValue Of(T value) => words[value];
 
+    /// <summary>The value a word stands for.</summary>
+    /// <exception cref="ArgumentException">No value has that word.</exception>
+    public T Of(string word) => values.TryGetValue(word, out var value) ? value : throw new ArgumentException($"an unknown word, {word}", nameof(word));
+
     /// <summary>The value a field's word stands for.</summary>
     /// <exception cref="InvalidDataException">No value has that word.</exception>
     public T Read(BsonDocument document, string name) => values.TryGetValue(document.Text(name), out var value)

@@ -1,4 +1,5 @@
 using RackSide.Logbook.Disks;
+using RackSide.Logbook.Storing;
 
 namespace RackSide.Logbook.Journals;
 
@@ -10,8 +11,12 @@ internal sealed class Journal(IDisk disk, Func<string> rack, int room) : IDispos
 {
     private readonly List<JournalRecord> kept = [];
     private long follows;
+    private LogMark? mark;
     private IDiskFile? file;
     private long end;
+
+    /// <summary>What it holds.</summary>
+    public IReadOnlyList<JournalRecord> Records => kept;
 
     /// <summary>Whether it holds nothing that the copy does not hold.</summary>
     public bool IsFresh => kept.Count == 0;
@@ -24,6 +29,7 @@ internal sealed class Journal(IDisk disk, Func<string> rack, int room) : IDispos
     public void Resume(JournalReading reading)
     {
         Keep(reading.Follows, reading.Records);
+        mark = reading.Mark;
         file = disk.Open(FileNames.Journal);
         end = reading.End;
         if (reading.Torn)
@@ -54,9 +60,11 @@ internal sealed class Journal(IDisk disk, Func<string> rack, int room) : IDispos
 
     /// <summary>Begins anew after a copy that holds everything up to that write.</summary>
     /// <exception cref="IOException">It could not be written; the old journal goes on being right.</exception>
-    public void StartAfresh(long copied)
+    /// <param name="copied">The last write of the copy.</param>
+    /// <param name="copy">Its mark, which is the log's.</param>
+    public void StartAfresh(long copied, LogMark copy)
     {
-        follows = copied;
+        (follows, mark) = (copied, copy);
         kept.Clear();
         WriteAnew([]);
     }
@@ -94,7 +102,7 @@ internal sealed class Journal(IDisk disk, Func<string> rack, int room) : IDispos
     // A whole new file beside the old one, which stays until the new one has its name.
     private void WriteAnew(IReadOnlyList<JournalRecord> records)
     {
-        JournalRecord[] all = [JournalReading.Head(rack(), follows), .. records];
+        JournalRecord[] all = [JournalReading.Head(rack(), follows, mark), .. records];
         var used = all.Sum(r => r.Size);
         var bytes = new byte[Math.Max(room, 2 * used)];
         var at = 0;

@@ -10,7 +10,8 @@ namespace RackSide.Logbook.Journals;
 /// <param name="Records">The writes that can be read, in order.</param>
 /// <param name="End">Where the next record goes.</param>
 /// <param name="Torn">Whether something stands after the last record that is none: a write that the machine stopped in, or damage.</param>
-internal sealed record JournalReading(string? Rack, long Follows, IReadOnlyList<JournalRecord> Records, int End, bool Torn)
+/// <param name="Mark">The mark of the log that it follows; null where it says none.</param>
+internal sealed record JournalReading(string? Rack, long Follows, IReadOnlyList<JournalRecord> Records, int End, bool Torn, LogMark? Mark = null)
 {
     /// <summary>Whether records can be added where it ends.</summary>
     public bool HasHead => Rack is not null;
@@ -19,15 +20,24 @@ internal sealed record JournalReading(string? Rack, long Follows, IReadOnlyList<
     public long Last => Records.Count > 0 ? Records[^1].Number : Follows;
 
     /// <summary>The first record of a journal that follows that write.</summary>
-    public static JournalRecord Head(string rack, long follows) => new(
-        follows, BsonSerializer.Serialize(new BsonDocument { ["is"] = "journal", ["format"] = About.Format, ["rack"] = rack }));
+    public static JournalRecord Head(string rack, long follows, LogMark? mark)
+    {
+        var head = new BsonDocument { ["is"] = "journal", ["format"] = About.Format, ["rack"] = rack };
+        if (mark is not null)
+        {
+            head["length"] = mark.Length;
+            head["hash"] = mark.Hash;
+        }
+
+        return new JournalRecord(follows, BsonSerializer.Serialize(head));
+    }
 
     /// <summary>Reads a journal's bytes.</summary>
     /// <exception cref="NewerFormatException">A newer version wrote it.</exception>
     public static JournalReading Of(ReadOnlySpan<byte> bytes)
     {
         var head = JournalRecord.Read(bytes);
-        var rack = head is null ? null : RackOf(head);
+        var (rack, mark) = head is null ? (null, null) : Told(head);
         var records = new List<JournalRecord>();
         var end = rack is null ? 0 : head!.Size;
         var torn = false;
@@ -45,17 +55,18 @@ internal sealed record JournalReading(string? Rack, long Follows, IReadOnlyList<
             at += JournalRecord.Sector;
         }
 
-        return new JournalReading(rack, rack is null ? 0 : head!.Number, records, end, torn);
+        return new JournalReading(rack, rack is null ? 0 : head!.Number, records, end, torn, mark);
     }
 
-    private static string? RackOf(JournalRecord head)
+    private static (string? Rack, LogMark? Mark) Told(JournalRecord head)
     {
         var document = BsonSerializer.Deserialize(head.Bytes);
         if (document["is"] != "journal")
         {
-            return null;
+            return (null, null);
         }
 
-        return document.Int("format") is > About.Format and var newer ? throw new NewerFormatException(newer) : document.Text("rack");
+        return document.Int("format") is > About.Format and var newer ? throw new NewerFormatException(newer)
+            : (document.Text("rack"), document["hash"].IsInt64 ? new LogMark(document.Long("length"), document.Long("hash")) : null);
     }
 }

@@ -6,6 +6,9 @@ internal static class Collections
     /// <summary>One document: the log's word on itself.</summary>
     public const string About = "about";
 
+    /// <summary>One document: the register, made of the others.</summary>
+    public const string Register = "register";
+
     /// <summary>A document a lifter.</summary>
     public const string Lifters = "lifters";
 

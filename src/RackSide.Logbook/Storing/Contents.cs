@@ -6,14 +6,11 @@ using Mapped = RackSide.Logbook.Documents;
 
 namespace RackSide.Logbook.Storing;
 
-/// <summary>A document and the collection it belongs to.</summary>
-internal readonly record struct Stored(string Collection, BsonDocument Document);
-
 /// <summary>
-/// Everything the logbook holds, in memory. Reads answer from here, so that they also hold what only the journal could
-/// take. A write taken twice changes nothing.
+/// Everything the logbook holds, in memory: for a full check, for a log that is made anew, for a snapshot, and for reads
+/// once the log has failed. A write taken twice changes nothing.
 /// </summary>
-internal sealed class Contents(string rack)
+internal sealed class Contents(string rack) : IKeeping
 {
     private readonly Dictionary<string, Numbered<Lifter>> lifters = new(StringComparer.Ordinal);
     private readonly Dictionary<FactId, Numbered<SessionRecord>> sessions = [];
@@ -43,16 +40,32 @@ internal sealed class Contents(string rack)
 
     /// <summary>Everything, as documents.</summary>
     public IEnumerable<Stored> Documents =>
-        lifters.Values.Select(l => Filed(l.Value, l.Number))
-            .Concat(sessions.Values.Select(s => Filed(s.Value, s.Number)))
-            .Concat(weights.Values.Select(w => Filed(w.Value, w.Number)))
-            .Concat(told.Values.Select(t => Filed(t.Value, t.Number)));
+        lifters.Values.Select(l => Filing.Of(l.Value, l.Number))
+            .Concat(sessions.Values.Select(s => Filing.Of(s.Value, s.Number)))
+            .Concat(weights.Values.Select(w => Filing.Of(w.Value, w.Number)))
+            .Concat(told.Values.Select(t => Filing.Of(t.Value, t.Number)));
 
     /// <summary>The session of that identity, or null.</summary>
     public SessionRecord? Session(FactId id) => sessions.TryGetValue(id, out var found) ? found.Value : null;
 
     /// <summary>Whether a fact of that identity was told outside a session.</summary>
     public bool IsTold(FactId id) => told.ContainsKey(id);
+
+    /// <summary>The sessions, each with the number of its document.</summary>
+    public IEnumerable<(long Number, SessionRecord Session)> NumberedSessions => sessions.Values.Select(s => (s.Number, s.Value));
+
+    /// <summary>The lifters, each with the number of its document.</summary>
+    public IEnumerable<(long Number, Lifter Lifter)> NumberedLifters => lifters.Values.Select(l => (l.Number, l.Value));
+
+    /// <inheritdoc/>
+    public IEnumerable<SessionRecord> SessionsOf(IReadOnlyCollection<long>? numbers) =>
+        sessions.Values.Where(s => numbers?.Contains(s.Number) ?? true).Select(s => s.Value);
+
+    /// <inheritdoc/>
+    public IEnumerable<(long Number, KeptWeight Weight)> AllWeights() => weights.Values.Select(w => (w.Number, w.Value));
+
+    /// <inheritdoc/>
+    public IEnumerable<(long Number, KeptFact Fact)> AllTold() => told.Values.Select(t => (t.Number, t.Value));
 
     /// <summary>Its word on itself.</summary>
     public About About => new(
@@ -115,39 +128,25 @@ internal sealed class Contents(string rack)
     private Stored Put(Lifter lifter, long number)
     {
         Hold(lifter, number);
-        return Filed(lifter, number);
+        return Filing.Of(lifter, number);
     }
 
     private Stored Put(SessionRecord session, long number)
     {
         Hold(session, number);
-        return Filed(session, number);
+        return Filing.Of(session, number);
     }
 
     private Stored Put(KeptWeight weight, long number)
     {
         Hold(weight, number);
-        return Filed(weight, number);
+        return Filing.Of(weight, number);
     }
 
     private Stored Put(KeptFact fact, long number)
     {
         Hold(fact, number);
-        return Filed(fact, number);
-    }
-
-    private static Stored Filed(Lifter lifter, long number) => Filed(Collections.Lifters, number, Mapped.Lifters.Of(lifter));
-
-    private static Stored Filed(SessionRecord session, long number) => Filed(Collections.Sessions, number, Mapped.Sessions.Of(session));
-
-    private static Stored Filed(KeptWeight weight, long number) => Filed(Collections.Weights, number, Mapped.Weights.Of(weight));
-
-    private static Stored Filed(KeptFact fact, long number) => Filed(Collections.Told, number, Mapped.Told.Of(fact));
-
-    private static Stored Filed(string collection, long number, BsonDocument document)
-    {
-        document["_id"] = number;
-        return new Stored(collection, document);
+        return Filing.Of(fact, number);
     }
 
     private void Hold(Lifter lifter, long number) => lifters[lifter.Key] = new(number, lifter);

@@ -2,6 +2,7 @@ using System.Runtime.InteropServices;
 using LiteDB;
 using LiteDB.Engine;
 using RackSide.Logbook.Documents;
+using RackSide.Training.History;
 
 namespace RackSide.Logbook.Storing;
 
@@ -56,9 +57,7 @@ internal static class Engines
     /// <exception cref="NewerFormatException">A newer version wrote it.</exception>
     public static Contents ReadAll(this LiteEngine engine)
     {
-        var told = engine.Find(Collections.About, new Query()) is [var one]
-            ? About.Read(Checksums.Check(one))
-            : throw new InvalidDataException("this is not a RackSide logbook");
+        var told = ReadAbout(engine);
         var contents = new Contents(told.Rack) { Writes = told.Writes };
         foreach (var collection in Collections.Kept)
         {
@@ -68,21 +67,35 @@ internal static class Engines
             }
         }
 
-        var indexed = engine.Find(Collections.Sessions, new Query { Select = "$._id", Where = { "$.date > 0" } }).Count;
+        var indexed = engine.Find(Collections.Sessions, new Query { Select = "$._id", Where = { "$.date > 0" } }).Count();
         return contents.About == told && indexed == told.Sessions
             ? contents
             : throw new InvalidDataException("documents are missing");
     }
 
-    private static List<BsonDocument> Find(this LiteEngine engine, string collection, Query query)
+    private static About ReadAbout(LiteEngine engine) => engine.Find(Collections.About, new Query()).ToList() is [var one]
+        ? About.Read(Checksums.Check(one))
+        : throw new InvalidDataException("this is not a RackSide logbook");
+
+    /// <summary>The log's word on itself, its lifters and its register, with nothing else read; null where no register of now is there.</summary>
+    /// <exception cref="InvalidDataException">Something does not hold.</exception>
+    public static (About About, List<(long Number, Lifter Lifter)> Lifters, RegisterState State)? ReadRegister(this LiteEngine engine)
+    {
+        var about = ReadAbout(engine);
+        return engine.Find(Collections.Register, new Query()).ToList() is [var kept] && Registers.Read(Checksums.Check(kept), about.Writes) is { } state
+            && state.Rows.Count == about.Sessions
+                ? (about, [.. engine.Find(Collections.Lifters, new Query()).Select(d => (d.Long("_id"), Lifters.Read(Checksums.Check(d))))], state)
+                : null;
+    }
+
+    /// <summary>Documents of a collection.</summary>
+    /// <remarks>One at a time: as documents ten years take many times the room they take as sessions.</remarks>
+    public static IEnumerable<BsonDocument> Find(this LiteEngine engine, string collection, Query query)
     {
         using var reader = engine.Query(collection, query);
-        var found = new List<BsonDocument>();
         while (reader.Read())
         {
-            found.Add(reader.Current.AsDocument);
+            yield return reader.Current.AsDocument;
         }
-
-        return found;
     }
 }

@@ -55,10 +55,44 @@ internal sealed class LogFile : IDisposable
         }
     }
 
+    /// <summary>Opens a log that was verified when it was left at rest and has not changed since; null where it has no register.</summary>
+    /// <exception cref="DamagedFileException">It cannot be read all the same.</exception>
+    /// <exception cref="NewerFormatException">A newer version wrote it.</exception>
+    public static (LogFile Log, Register Register)? OpenAtRest(IDisk disk)
+    {
+        var log = new LogFile(disk);
+        try
+        {
+            log.Start();
+            if (log.engine!.ReadRegister() is var (about, lifters, state))
+            {
+                log.LetWrite(true);
+                return (log, new Register(about, lifters, state, log.Reader));
+            }
+
+            log.GiveUp();
+            return null;
+        }
+        catch (Exception e)
+        {
+            log.GiveUp();
+            throw e is NewerFormatException ? e : new DamagedFileException(FileNames.Main, e);
+        }
+    }
+
+    /// <summary>Reads documents from it.</summary>
+    public IKeeping Reader => new LogReader(engine!, e => Failed(e));
+
+    /// <summary>Told of a document that cannot be read; gives where to read from instead.</summary>
+    public Func<Exception, IKeeping> Failed { get; set; } = e => throw new DamagedFileException(FileNames.Main, e);
+
     /// <summary>Reads and verifies the bytes of a log that is at rest.</summary>
     /// <exception cref="DamagedFileException">They cannot be read, or what they say does not hold.</exception>
     /// <exception cref="NewerFormatException">A newer version wrote them.</exception>
-    public static Contents Read(byte[] image, string name)
+    /// <param name="image">The log.</param>
+    /// <param name="name">Its name.</param>
+    /// <param name="ahead">Its write-ahead log; null where that is empty.</param>
+    public static Contents Read(byte[] image, string name, byte[]? ahead = null)
     {
         LiteEngine? engine = null;
         try
@@ -66,7 +100,9 @@ internal sealed class LogFile : IDisposable
             Guard(image);
             var stream = new MemoryStream();
             stream.Write(image);
-            engine = Engines.Open(stream, new MemoryStream());
+            var writeAhead = new MemoryStream();
+            writeAhead.Write(ahead ?? []);
+            engine = Engines.Open(stream, writeAhead);
             var contents = engine.ReadAll();
             engine.Dispose();
             return contents;
@@ -110,10 +146,15 @@ internal sealed class LogFile : IDisposable
 
     private Contents Read()
     {
+        Start();
+        return engine!.ReadAll();
+    }
+
+    private void Start()
+    {
         var start = new byte[TwoPhaseStream.Page];
         Guard(start.AsSpan(0, data.Read(start, 0)));
         engine = Engines.Open(dataStream, writeAheadStream);
-        return engine.ReadAll();
     }
 
     // The engine makes an empty database of a short file and cuts a foreign one to whole pages before it looks inside.

@@ -22,16 +22,17 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
     {
         Begin();
         var reading = ReadJournal();
-        var (log, contents) = OpenLog(reading);
-        var loaded = contents.Writes;
-        var store = Over(log, contents);
+        var (log, register) = OpenLog(reading);
+        var loaded = register.Writes;
+        var store = Over(log, register, reading);
         try
         {
             TakeOver(store, reading, loaded);
             if (store.Trouble is not (null or IOException))
             {
                 // It can be read and not written: the file is damaged where only a write looks.
-                store = Over(Renew(contents), contents);
+                var (renewed, anew) = Renew(store.Everything());
+                store = Over(renewed, anew, reading);
             }
 
             Mend(store, reading, loaded);
@@ -44,7 +45,8 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
         }
     }
 
-    private Store Over(LogFile log, Contents contents) => new(disk, log, contents, new Journal(disk, () => contents.Rack, journalRoom));
+    private Store Over(LogFile log, Register register, JournalReading? reading) =>
+        new Store(disk, log, register, new Journal(disk, () => register.Rack, journalRoom)) { Journaled = reading?.Records ?? [] }.Watched();
 
     // The log first, its copy, and the journal last: so a start that was cut off has no journal and nothing in it, and a
     // journal without a log is always damage.
@@ -71,7 +73,7 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
         }
     }
 
-    private (LogFile Log, Contents Contents) OpenLog(JournalReading? journal)
+    private (LogFile Log, Register Register) OpenLog(JournalReading? journal)
     {
         if (!disk.Exists(FileNames.Main))
         {
@@ -80,7 +82,7 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
 
         try
         {
-            return LogFile.Open(disk);
+            return OpenAtRest(journal) ?? Verified();
         }
         catch (DamagedFileException damage)
         {
@@ -90,21 +92,40 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
         }
     }
 
-    private (LogFile Log, Contents Contents) Rebuild(JournalReading? journal, string found)
+    // Quickly, where it is as it was left: verified then, and not a byte of it changed since.
+    private (LogFile Log, Register Register)? OpenAtRest(JournalReading? journal)
     {
-        findings.Log = found;
-        var contents = Source(journal);
-        return (Renew(contents), contents);
+        try
+        {
+            return journal?.Mark?.IsOn(disk) is true ? LogFile.OpenAtRest(disk) : null;
+        }
+        catch (Exception e) when (e is DamagedFileException or IOException)
+        {
+            // A sector that cannot be read is damage like any other; the full check meets it again and mends it.
+            return null;
+        }
     }
 
-    private LogFile Renew(Contents contents)
+    private (LogFile Log, Register Register) Verified()
+    {
+        var (log, contents) = LogFile.Open(disk);
+        return (log, Register.Of(contents, log.Reader));
+    }
+
+    private (LogFile Log, Register Register) Rebuild(JournalReading? journal, string found)
+    {
+        findings.Log = found;
+        return Renew(Source(journal));
+    }
+
+    private (LogFile Log, Register Register) Renew(Contents contents)
     {
         findings.Log ??= "damaged";
         var image = Engines.Image(contents);
         PutAside(FileNames.Main, "log");
         PutAside(FileNames.WriteAhead, "log-log");
         Install(FileNames.Main, image);
-        return LogFile.Open(disk).Log;
+        return Verified();
     }
 
     // What the copy holds; or, where the journal goes back to the very first write, nothing.
@@ -136,11 +157,11 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
         var fresh = (journal?.Records ?? []).Where(r => r.Number > loaded).ToList();
         var taken = store.Replay(fresh.Select(Entry));
         Count(journal, loaded, taken);
-        store.Contents.Writes = Math.Max(loaded, journal?.Last ?? 0);
+        store.Register.Writes = Math.Max(loaded, journal?.Last ?? 0);
         if (findings.Lost is null or > 0)
         {
             // Counts that were given to lost facts must not be given again.
-            store.Contents.Rack = newRack();
+            store.Register.Rack = newRack();
         }
 
         store.Settle();

@@ -6,29 +6,45 @@ using RackSide.Training.History;
 namespace RackSide.Logbook.Storing;
 
 /// <summary>The log, its journal, its copy and what they hold, kept in step. One caller at a time.</summary>
-internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal journal) : IDisposable
+internal sealed class Store(IDisk disk, LogFile log, Register register, Journal journal) : IDisposable
 {
     private readonly Dictionary<(string Collection, long Id), Stored> waiting = [];
-    private About written = contents.About;
+    private About written = register.About;
+    private long registered = -1;
+    private bool closes;
 
-    /// <summary>Everything written.</summary>
-    public Contents Contents => contents;
+    /// <summary>What was written.</summary>
+    public Register Register => register;
+
+    /// <summary>What a journal that was found says, until it is gone on with.</summary>
+    public IReadOnlyList<JournalRecord> Journaled { get; init; } = [];
 
     /// <summary>Why the log takes nothing more until it is opened again; null while it does. The journal still takes writes.</summary>
     public Exception? Trouble { get; private set; }
+
+    /// <summary>Reads go elsewhere from the first document on that the log cannot give.</summary>
+    public Store Watched()
+    {
+        log.Failed = e =>
+        {
+            Fail(e);
+            return register.Keeping;
+        };
+        return this;
+    }
 
     /// <summary>Writes to the journal; returns when it is on disk there, after one sync. <see cref="Settle"/> takes it further.</summary>
     /// <exception cref="IOException">It could not be written; nothing written before is lost.</exception>
     public void Write(Entry entry)
     {
-        var record = new JournalRecord(contents.Writes + 1, Entries.ToBytes(entry));
+        var record = new JournalRecord(register.Writes + 1, Entries.ToBytes(entry));
         if (!journal.HasRoomFor(record))
         {
             TryCopy(keepJournalAs: null);
         }
 
         journal.Append(record);
-        contents.Writes = record.Number;
+        register.Writes = record.Number;
 
         // Read back from the bytes written, so that what is answered now is what will be answered tomorrow.
         Replay([Entries.FromBytes(record.Bytes)]);
@@ -40,7 +56,7 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
     {
         if (Trouble is null)
         {
-            sessions.Select(contents.Take).OfType<Stored>().ToList().ForEach(Wait);
+            sessions.Select(register.Take).OfType<Stored>().ToList().ForEach(Wait);
             Settle();
         }
 
@@ -59,11 +75,12 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
         var taken = 0L;
         foreach (var entry in entries)
         {
-            var homeless = entry is null || (entry is Entry.FactAdded added && contents.Session(added.Session) is null);
+            var homeless = entry is null || (entry is Entry.FactAdded added && !register.Has(added.Session));
             taken += homeless ? 0 : 1;
-            if (!homeless && contents.Take(entry!) is { } stored)
+            if (!homeless && register.Take(entry!) is { } stored)
             {
                 Wait(stored);
+                closes |= entry is Entry.FactAdded { Fact: SessionClosed };
             }
         }
 
@@ -72,19 +89,35 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
 
     /// <summary>
     /// Brings what was taken into the log, in one transaction, so that it lies in two places. Where the log fails, the
-    /// journal holds it.
+    /// journal holds it. A session that was closed is copied too: then a power cut finds the log at rest.
     /// </summary>
     public void Settle()
     {
-        var about = contents.About;
-        if (about != written && Trouble is null)
+        if (closes)
         {
-            Guard(() => log.Write(waiting.Values, about));
-            written = about;
+            TryCopy(keepJournalAs: null);
+        }
+        else
+        {
+            Commit(andRegister: false);
+        }
+    }
+
+    // The register goes with the last transaction before a copy: only a log at rest is opened by it.
+    private void Commit(bool andRegister)
+    {
+        closes = false;
+        var about = register.About;
+        if (Trouble is null && (about != written || (andRegister && registered != about.Writes)))
+        {
+            Guard(() => log.Write(andRegister ? waiting.Values.Append(RegisterNow()) : waiting.Values, about));
+            (written, registered) = (about, andRegister ? about.Writes : registered);
         }
 
         waiting.Clear();
     }
+
+    private Stored RegisterNow() => new(Collections.Register, Registers.Of(register.State, register.Writes));
 
     /// <summary>Goes on with a journal that was read, as far as it can be gone on with.</summary>
     /// <param name="reading">What it says; null where there is none.</param>
@@ -106,7 +139,7 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
     /// <returns>Whether it could; if not, the old copy and journal go on being right.</returns>
     public bool TryCopy(string? keepJournalAs)
     {
-        Settle();
+        Commit(andRegister: true);
         if (Trouble is not null || Guard(log.Settle) is not { } image)
         {
             return false;
@@ -121,13 +154,27 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
                 disk.Rename(FileNames.Journal, keepJournalAs);
             }
 
-            journal.StartAfresh(contents.Writes);
+            journal.StartAfresh(register.Writes, LogMark.Of(image));
             return true;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or DamagedFileException)
         {
             return false;
         }
+    }
+
+    /// <summary>Everything written, read from what the failed log still says or else from the copy, and from the journal over it.</summary>
+    /// <exception cref="DamagedFileException">Neither can be read.</exception>
+    public Contents Everything()
+    {
+        var all = FromLog() ?? FromCopy();
+        foreach (var record in Journaled.Concat(journal.Records))
+        {
+            all.Take(Entries.FromBytes(record.Bytes));
+        }
+
+        (all.Rack, all.Writes) = (register.Rack, register.Writes);
+        return all;
     }
 
     /// <summary>Lets go of the files as they are.</summary>
@@ -157,7 +204,7 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
     {
         disk.WriteBeside(FileNames.Copy, image);
         var passing = DiskFiles.Passing(FileNames.Copy);
-        if (LogFile.Read(disk.ReadAll(passing)!, passing).About != contents.About)
+        if (LogFile.Read(disk.ReadAll(passing)!, passing).About != register.About)
         {
             throw new IOException("the copy does not hold what was written");
         }
@@ -183,9 +230,29 @@ internal sealed class Store(IDisk disk, LogFile log, Contents contents, Journal 
         }
         catch (Exception e)
         {
-            Trouble = e;
-            log.GiveUp();
+            Fail(e);
             return default;
         }
     }
+
+    private void Fail(Exception e)
+    {
+        Trouble = e;
+        log.GiveUp();
+        register.ReadFrom(Everything);
+    }
+
+    private Contents? FromLog()
+    {
+        try
+        {
+            return LogFile.Read(disk.ReadAll(FileNames.Main) ?? [], FileNames.Main, disk.ReadAll(FileNames.WriteAhead));
+        }
+        catch (Exception e) when (e is DamagedFileException or IOException)
+        {
+            return null;
+        }
+    }
+
+    private Contents FromCopy() => disk.ReadAll(FileNames.Copy) is { } copy ? LogFile.Read(copy, FileNames.Copy) : new Contents(register.Rack);
 }

@@ -6,18 +6,11 @@ namespace RackSide.Logbook.Storing;
 internal static class WeighIns
 {
     /// <summary>A lifter's body weights, oldest first. One told in a session counts for the session's date.</summary>
-    public static IEnumerable<WeighIn> Of(Contents contents, string lifter)
-    {
-        var inSessions =
-            from session in contents.Sessions
-            where session.Head.Lifter == lifter
-            from told in session.Standing.OfType<BodyWeighed>()
-            select new KeptWeight(told.Id, lifter, session.Date, told.Weight);
-        return contents.Weights
-            .Where(w => w.Lifter == lifter)
-            .Concat(inSessions)
-            .GroupBy(w => w.Date)
-            .OrderBy(day => day.Key)
-            .Select(day => new WeighIn(day.Key, day.MaxBy(w => w.Id)!.Weight));
-    }
+    /// <param name="outside">Those told outside a session.</param>
+    /// <param name="sessions">The cards of the sessions, each with the one told in it.</param>
+    public static IEnumerable<WeighIn> Of(IEnumerable<KeptWeight> outside, IEnumerable<SessionCard> sessions) => outside
+        .Concat(sessions.Where(c => c.Weighed is not null).Select(c => new KeptWeight(c.Weighed!.Value.Id, c.Lifter, c.Date, c.Weighed.Value.Weight)))
+        .GroupBy(w => w.Date)
+        .OrderBy(day => day.Key)
+        .Select(day => new WeighIn(day.Key, day.MaxBy(w => w.Id)!.Weight));
 }

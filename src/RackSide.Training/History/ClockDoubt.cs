@@ -19,18 +19,24 @@ public sealed record ClockDoubt(Instant? Last, bool Behind)
     // No logbook is older than the program.
     private static readonly Instant Earliest = Instant.FromUtc(2026, 1, 1, 0, 0);
 
-    /// <summary>What is wrong with the present by what is written, or null.</summary>
+    /// <summary>When the newest entry was made, which is the one of the highest identity; null where there is none.</summary>
     /// <param name="sessions">The sessions of everybody who trains here.</param>
     /// <param name="told">What was told outside sessions.</param>
-    /// <param name="now">The present by the clock.</param>
-    public static ClockDoubt? Of(IEnumerable<SessionRecord> sessions, IEnumerable<Fact> told, Instant now)
+    public static Instant? Newest(IEnumerable<SessionRecord> sessions, IEnumerable<Fact> told)
     {
-        // The newest by sequence: an entry that was once dated years ahead then casts no doubt on all that follow it.
         var entries = sessions.SelectMany(s => s.Facts.Select(f => (f.Id, f.At)).Append((s.Head.Id, s.Head.Begun)))
             .Concat(told.Select(f => (f.Id, f.At))).ToList();
-        var last = entries.Count == 0 ? (Instant?)null : entries.MaxBy(e => e.Item1).Item2;
-        return now < Earliest || now + Tolerated < last ? new ClockDoubt(last, Behind: true)
-            : now - Absurd > last ? new ClockDoubt(last, Behind: false)
-            : null;
+        return entries.Count == 0 ? null : entries.MaxBy(e => e.Id).Item2;
     }
+
+    /// <summary>What is wrong with the present by what is written, or null.</summary>
+    /// <param name="last">
+    /// When the newest entry was made (<see cref="Newest"/>); null where there is none. By identity and not by time, so that
+    /// one that was once dated years ahead casts no doubt on all that follow it.
+    /// </param>
+    /// <param name="now">The present by the clock.</param>
+    public static ClockDoubt? Of(Instant? last, Instant now) =>
+        now < Earliest || now + Tolerated < last ? new ClockDoubt(last, Behind: true)
+        : now - Absurd > last ? new ClockDoubt(last, Behind: false)
+        : null;
 }

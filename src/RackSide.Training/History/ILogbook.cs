@@ -40,6 +40,17 @@ public interface ILogbook : IDisposable
     /// <summary>All sessions of a lifter, oldest first.</summary>
     IReadOnlyList<SessionRecord> Sessions(string lifter);
 
+    /// <summary>The cards of all sessions of a lifter, oldest first; no session is read for it.</summary>
+    IReadOnlyList<SessionCard> Cards(string lifter);
+
+    /// <summary>Some sessions of a lifter, oldest first.</summary>
+    /// <param name="lifter">The lifter's key.</param>
+    /// <param name="which">Their identities; one that is not there is passed over.</param>
+    IReadOnlyList<SessionRecord> Sessions(string lifter, IReadOnlySet<FactId> which);
+
+    /// <summary>When the newest entry of anybody was made, by its place in the log; null where there is none.</summary>
+    Instant? LastEntry { get; }
+
     /// <summary>The newest session of a lifter that is not closed, or null.</summary>
     SessionRecord? Open(string lifter);
 

@@ -18,6 +18,15 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
     /// <summary>Open and closed, in the order begun.</summary>
     public IReadOnlyList<SessionRecord> Sessions { get; } = Sessions;
 
+    /// <summary>
+    /// Sessions that were not read, because nothing that is asked here rests on more than their cards; in the order begun.
+    /// Empty where all were read.
+    /// </summary>
+    public IReadOnlyList<SessionCard> Earlier { get; init; } = [];
+
+    /// <summary>The first date of all sessions; null where there is none.</summary>
+    public LocalDate? First => Sessions.Select(s => s.Date).Concat(Earlier.Select(c => c.Date)).Select(d => (LocalDate?)d).Min();
+
     /// <summary>What was told outside sessions and stands, in the order told.</summary>
     public IReadOnlyList<Fact> Told { get; } = (ToldOutside ?? []).Standing();
 
@@ -41,7 +50,7 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
     public IReadOnlyList<HeadDownAnswered> HeadDown => folded.Value.HeadDown;
 
     /// <inheritdoc/>
-    public bool Equals(TrainingHistory? other) => other is not null && Sessions.Equals(other.Sessions);
+    public bool Equals(TrainingHistory? other) => other is not null && Sessions.Equals(other.Sessions) && Earlier.Equals(other.Earlier);
 
     /// <inheritdoc/>
     public override int GetHashCode() => Sessions.GetHashCode();

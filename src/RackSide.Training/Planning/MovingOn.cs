@@ -29,7 +29,7 @@ public static class MovingOn
     /// <param name="today">The date.</param>
     public static IReadOnlyList<string> Lines(TrainingHistory history, Catalogue catalogue, GymKit kit, LocalDate today)
     {
-        if (history.Sessions.Count == 0 || Period.DaysBetween(history.Sessions.Min(s => s.Date), today) < FirstDays)
+        if (history.First is not { } first || Period.DaysBetween(first, today) < FirstDays)
         {
             return [];
         }

@@ -13,7 +13,12 @@ public static class Past
     /// log is optional. A session begun and left before its first working set is not a day trained.
     /// </summary>
     public static IReadOnlyList<DayDone> Days(TrainingHistory history) =>
-        [.. history.Sessions.Where(s => s.Trained()).Select(s => new DayDone(s.Date, s.Head.DayKey))];
+    [
+        .. history.Sessions.Where(s => s.Trained()).Select(s => (s.Head.Id, Day: new DayDone(s.Date, s.Head.DayKey)))
+            .Concat(history.Earlier.Where(c => c.Trained).Select(c => (c.Id, Day: new DayDone(c.Date, c.DayKey))))
+            .OrderBy(d => d.Id)
+            .Select(d => d.Day),
+    ];
 
     /// <summary>The days away that were told and not taken back.</summary>
     public static IReadOnlyList<DaysAway> Away(TrainingHistory history) =>

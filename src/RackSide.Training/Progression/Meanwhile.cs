@@ -37,7 +37,7 @@ public sealed record Meanwhile
         var since = sore is null ? [] : done.Where(p => p.Begun > sore.At).ToList();
         return new Meanwhile
         {
-            Trained = [.. done.Where(p => p.Kind == DayKind.Strength).Select(p => p.Date).Distinct()],
+            Trained = [.. NotRead(history, motion, today).Concat(done.Where(p => p.Kind == DayKind.Strength).Select(p => p.Date)).Distinct().Order()],
             Sore = since.Any(IsHonest) ? null : sore,
             SparedBefore = since.Count > 0,
             Ill = [.. history.Told.OfType<AwayTold>().Where(a => a.For == AwayFor.Illness && a.From <= today)],
@@ -49,6 +49,9 @@ public sealed record Meanwhile
     /// nobody told, where it began so, because who has trained since is taken to be well.
     /// </summary>
     internal AwayTold? IllSince(LocalDate date) => Ill.LastOrDefault(a => (a.Until ?? a.From) >= date);
+
+    private static IEnumerable<LocalDate> NotRead(TrainingHistory history, Motion motion, LocalDate today) =>
+        history.Earlier.Where(c => c.Kind == DayKind.Strength && c.Date <= today && c.Motions.Contains(motion)).Select(c => c.Date);
 
     /// <summary>All sets asked for done, and the form of none told to have slipped.</summary>
     private static bool IsHonest(Performance p) =>

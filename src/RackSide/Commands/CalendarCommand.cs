@@ -47,7 +47,7 @@ internal sealed class CalendarCommand : PrintingCommand
         using var gym = Open(parsed);
         var lifter = Who(gym, parsed);
         TellNewcomer(lifter);
-        var calendar = TrainingCalendar.For(gym.Plan, gym.History(lifter), gym.Today, gym.WeekStarts);
+        var calendar = TrainingCalendar.For(gym.Plan, gym.Recent(lifter), gym.Today, gym.WeekStarts);
         if (file is not null)
         {
             Write(gym, lifter, file, hour, minutes);
@@ -58,7 +58,7 @@ internal sealed class CalendarCommand : PrintingCommand
 
     private void Write(Gym gym, Lifter lifter, string file, LocalTime? hour, int? minutes)
     {
-        var history = gym.History(lifter);
+        var history = gym.Recent(lifter);
         var events = TrainingEvents.Of(gym.Plan, history, gym.Today);
         var times = new CalendarTimes(hour, gym.Zone, kind => Length(gym, lifter, history, kind), minutes);
         try

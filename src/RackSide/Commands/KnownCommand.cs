@@ -60,7 +60,7 @@ internal sealed class KnownCommand : Command
     private static string TakeBack(Gym gym, Lifter lifter, string[] words)
     {
         var exercise = Meant(gym, lifter, string.Join(' ', words));
-        var known = gym.History(lifter).Told.OfType<SetKnown>().LastOrDefault(k => k.Exercise == exercise.Id)
+        var known = gym.Recent(lifter).Told.OfType<SetKnown>().LastOrDefault(k => k.Exercise == exercise.Id)
             ?? throw new Refusal(ExitCode.Usage, $"{exercise.Name}: no set was told, so there is nothing to take back");
         gym.TakeBack(lifter, known);
         return $"taken back: {exercise.Name}, {known.Load} x {known.Reps}, told on {known.On.Short()}";
@@ -68,7 +68,7 @@ internal sealed class KnownCommand : Command
 
     private static string? Refusal(Gym gym, Lifter lifter, Exercise exercise) =>
         !KnownSets.CanBeTold(exercise) ? "its load is not all of what is lifted, so no set of it can be begun from"
-        : gym.History(lifter).Of(exercise.Id).LastOrDefault() is { } last ? $"trained here on {last.Date.Short()}, so it goes on from its own sessions"
+        : gym.Recent(lifter).Of(exercise.Id).LastOrDefault() is { } last ? $"trained here on {last.Date.Short()}, so it goes on from its own sessions"
         : null;
 
     /// <summary>The last word is the reps, the one before it the load, with its unit where that stands apart.</summary>

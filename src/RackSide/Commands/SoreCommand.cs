@@ -50,7 +50,7 @@ internal sealed class SoreCommand : Command
 
     private static string TakeBack(Gym gym, Lifter lifter, Motion motion)
     {
-        var told = gym.History(lifter).Told.OfType<SoreTold>().LastOrDefault(s => s.Motion == motion)
+        var told = gym.Recent(lifter).Told.OfType<SoreTold>().LastOrDefault(s => s.Motion == motion)
             ?? throw new Refusal(ExitCode.Usage, $"{motion.Name()} was not told sore, so there is nothing to take back");
         gym.TakeBack(lifter, told);
         return $"taken back: {motion.Name()} told sore on {told.On.Short()}";

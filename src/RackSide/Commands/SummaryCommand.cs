@@ -26,12 +26,11 @@ internal sealed class SummaryCommand : PrintingCommand
         using var gym = Open(parsed);
         var lifter = Who(gym, parsed);
         TellNewcomer(lifter);
-        var history = gym.History(lifter);
         if (asked is { } other && other != IsoWeek.Of(gym.Today))
         {
-            return Outside(other, gym, history) is { } note
+            return Outside(other, gym, gym.Logbook.Cards(lifter.Key)) is { } note
                 ? Print(parsed, [note], () => NoWeekJson.Of(lifter, other, note), JsonOutput.Shapes.NoWeekJson)
-                : Print(parsed, lifter, PastWeek.Of(gym, lifter, other).Summary);
+                : Print(parsed, lifter, gym.WeekUntil(lifter, other.Sunday));
         }
 
         return Print(parsed, lifter, gym.Week(lifter, null, gym.Today));
@@ -40,10 +39,10 @@ internal sealed class SummaryCommand : PrintingCommand
     private int Print(ParseResult parsed, Lifter lifter, WeekSummary summary) =>
         Print(parsed, summary.Lines, () => SummaryJson.Of(lifter, summary), JsonOutput.Shapes.SummaryJson);
 
-    private static string? Outside(IsoWeek week, Gym gym, TrainingHistory history) =>
+    private static string? Outside(IsoWeek week, Gym gym, IReadOnlyList<SessionCard> sessions) =>
         week.Monday > gym.Today ? $"{WeekEntry.Text(week)} has not begun yet: it begins on {week.Monday.Short()} {week.Monday.Year}."
-        : history.Sessions.Count == 0 ? "No session is in the logbook yet."
-        : history.Sessions.Min(s => s.Date) is var first && week.Sunday < first
+        : sessions.Count == 0 ? "No session is in the logbook yet."
+        : sessions.Min(s => s.Date) is var first && week.Sunday < first
             ? $"{WeekEntry.Text(week)} is before the first session, on {first.Short()} {first.Year}."
         : null;
 }

@@ -23,7 +23,7 @@ internal sealed class TodayCommand : PrintingCommand
         var lifter = Who(gym, parsed);
         TellNewcomer(lifter, gym.Rules is null ? "This is for a newcomer with a default kit." : "This is for a newcomer.");
         var todays = gym.TodaysPlan(lifter);
-        todays = time is { } there ? Planner.Within(todays, there, gym.Catalogue, gym.Kit, gym.History(lifter)) : todays;
+        todays = time is { } there ? Planner.Within(todays, there, gym.Catalogue, gym.Kit, gym.Recent(lifter)) : todays;
         var open = gym.Logbook.Open(lifter.Key);
         return Print(
             parsed,

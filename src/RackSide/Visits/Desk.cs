@@ -81,7 +81,7 @@ internal sealed class Desk
     /// <summary>An extra session on a rest day.</summary>
     public IConversation TrainAnyway(Lifter lifter)
     {
-        var history = gym.History(lifter);
+        var history = gym.Recent(lifter);
         return Offer(gym.TodaysPlan(lifter, DueRule.Extra(gym.Plan, Past.Days(history), gym.Today, Past.Away(history))));
     }
 
@@ -132,7 +132,7 @@ internal sealed class Desk
 
     /// <summary>The plan that was offered, in so many minutes; null offers it as it was.</summary>
     public IConversation Within(Lifter lifter, int? minutes) => minutes is { } time
-        ? OfferAgain(Planner.Within(whole!, Duration.FromMinutes(time), gym.Catalogue, gym.Kit, gym.History(lifter)))
+        ? OfferAgain(Planner.Within(whole!, Duration.FromMinutes(time), gym.Catalogue, gym.Kit, gym.Recent(lifter)))
         : OfferAgain(offered!);
 
     /// <summary>The whole plan again.</summary>
@@ -147,7 +147,7 @@ internal sealed class Desk
 
     /// <summary>The next four weeks.</summary>
     public CalendarConversation Calendar(Lifter lifter) =>
-        new(TrainingCalendar.For(gym.Plan, gym.History(lifter), gym.Today, gym.WeekStarts));
+        new(TrainingCalendar.For(gym.Plan, gym.Recent(lifter), gym.Today, gym.WeekStarts));
 
     /// <summary>What this gym owns.</summary>
     public KitConversation Kit() => new(gym.Kit);
@@ -319,7 +319,7 @@ internal sealed class Desk
     private RestDayConversation RestDay(Lifter lifter, TodaysPlan todays, string? done)
     {
         var due = todays.Due;
-        var next = Planner.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, gym.History(lifter), due.Next, due.NextDay);
+        var next = Planner.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, gym.Recent(lifter), due.Next, due.NextDay);
         return new RestDayConversation(new RestDayTexts(
             due.Kind switch { DueKind.DoneToday => "DONE FOR TODAY", DueKind.Away => "AWAY", _ => "REST DAY" },
             gym.Today.Short(),

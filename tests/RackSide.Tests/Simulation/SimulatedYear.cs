@@ -47,6 +47,9 @@ public sealed class SimulatedYear
     /// <summary>The plan.</summary>
     public static Plan Plan { get; } = PlanFile.Default(Exercises);
 
+    /// <summary>A gym with plates for anybody, in kilograms.</summary>
+    public static GymKit LargeKit => Large(MassUnit.Kilogram);
+
     /// <summary>The unit.</summary>
     public MassUnit Unit { get; }
 

@@ -152,6 +152,12 @@ public class FactWriterTests
 
         public IReadOnlyList<SessionRecord> Sessions(string lifter) => [];
 
+        public IReadOnlyList<SessionCard> Cards(string lifter) => [];
+
+        public IReadOnlyList<SessionRecord> Sessions(string lifter, IReadOnlySet<FactId> which) => [];
+
+        public Instant? LastEntry => null;
+
         public SessionRecord? Open(string lifter) => null;
 
         public void Weigh(string lifter, LocalDate date, Mass weight) => throw new InvalidOperationException();

@@ -16,13 +16,13 @@ public class ClockDoubtTests
     [InlineData(60 * 24 * 366, null)]
     [InlineData((60 * 24 * 366) + 1, false)]
     public void A_clock_is_doubted_that_is_before_the_newest_entry_or_more_than_a_year_after_it(int minutes, bool? behind) =>
-        (ClockDoubt.Of([Session(1, Evening)], [], Evening + Duration.FromMinutes(minutes))?.Behind).Should().Be(behind);
+        (ClockDoubt.Of(ClockDoubt.Newest([Session(1, Evening)], []), Evening + Duration.FromMinutes(minutes))?.Behind).Should().Be(behind);
 
     [Fact]
     public void A_board_that_wakes_in_1970_is_doubted_though_nothing_is_written_yet()
     {
-        ClockDoubt.Of([], [], NodaConstants.UnixEpoch).Should().Be(new ClockDoubt(null, Behind: true));
-        ClockDoubt.Of([], [], Evening).Should().BeNull();
+        ClockDoubt.Of(null, NodaConstants.UnixEpoch).Should().Be(new ClockDoubt(null, Behind: true));
+        ClockDoubt.Of(null, Evening).Should().BeNull();
     }
 
     [Fact]
@@ -31,13 +31,13 @@ public class ClockDoubtTests
         var wrong = Session(1, Evening + Duration.FromDays(2000));
         var right = Session(10, Evening);
 
-        ClockDoubt.Of([right, wrong], [], Evening + Duration.FromDays(2)).Should().BeNull();
-        ClockDoubt.Of([wrong], [], Evening)!.Behind.Should().BeTrue();
+        ClockDoubt.Of(ClockDoubt.Newest([right, wrong], []), Evening + Duration.FromDays(2)).Should().BeNull();
+        ClockDoubt.Of(ClockDoubt.Newest([wrong], []), Evening)!.Behind.Should().BeTrue();
     }
 
     [Fact]
     public void What_was_told_outside_a_session_counts_too() =>
-        ClockDoubt.Of([Session(1, Evening)], [new AwayTold(new FactId("test", 9), Evening + Duration.FromDays(5), new LocalDate(2026, 12, 1), null, AwayFor.Other)], Evening + Duration.FromDays(1))!
+        ClockDoubt.Of(ClockDoubt.Newest([Session(1, Evening)], [new AwayTold(new FactId("test", 9), Evening + Duration.FromDays(5), new LocalDate(2026, 12, 1), null, AwayFor.Other)]), Evening + Duration.FromDays(1))!
             .Last.Should().Be(Evening + Duration.FromDays(5));
 
     [Fact]

@@ -1,0 +1,100 @@
+using NodaTime;
+using RackSide.Training.History;
+using RackSide.Training.Progression;
+
+namespace RackSide.Training.Planning;
+
+/// <summary>
+/// How far back today's plan looks, so that ten years of sessions need not be read for it. The calendar asks for dates
+/// alone, and a card has them. The rules of progress ask for the newest performances of an exercise, however long ago those
+/// were; none counts further than the newest dozen, or the newest sixteen weeks at three days a week. Both are ours, and a
+/// test holds the plans against those of the whole history.
+/// </summary>
+public static class LookBack
+{
+    /// <summary>A card made by another version of <see cref="Card"/> is made anew.</summary>
+    public const int CardVersion = 1;
+
+    /// <summary>So many of the newest sessions are read whole.</summary>
+    public const int Sessions = 48;
+
+    /// <summary>And so many of the newest that tell of an exercise in a slot, at a scheme.</summary>
+    public const int OfEach = 12;
+
+    private const int HalfAYear = 182;
+
+    /// <summary>What is known of a session without reading it again.</summary>
+    public static SessionCard Card(SessionRecord session)
+    {
+        var trained = session.Trained();
+        return new SessionCard(session.Head.Id, session.Head.Lifter, session.Date, session.Head.DayKey, session.Head.Kind)
+        {
+            Trained = trained,
+            Closed = session.Closed,
+            Motions = [.. session.Performances.Select(p => p.Asked.Motion).Distinct()],
+            Tells = [.. Tells(session, trained).Distinct()],
+            Weighed = session.Standing.OfType<BodyWeighed>().MaxBy(w => w.Id) is { } told ? (told.Id, told.Weight) : null,
+        };
+    }
+
+    /// <summary>The sessions that a day's plan needs.</summary>
+    /// <param name="cards">Those of all of a lifter's sessions, in the order begun.</param>
+    public static IReadOnlySet<FactId> ForPlan(IReadOnlyList<SessionCard> cards) =>
+        cards.TakeLast(Sessions)
+            .Concat(cards.OrderBy(c => c.Date).TakeLast(Sessions))
+            .Concat(NewestOfEach(cards, OfEach))
+            .Select(c => c.Id)
+            .ToHashSet();
+
+    /// <summary>The sessions that a week's page needs: those of the plan, half a year before it, and where each lift began.</summary>
+    /// <param name="cards">Those of all of a lifter's sessions, in the order begun.</param>
+    /// <param name="week">A day of the week.</param>
+    public static IReadOnlySet<FactId> ForWeek(IReadOnlyList<SessionCard> cards, LocalDate week)
+    {
+        var from = week.PlusDays(-HalfAYear - 7);
+        var firsts = NewestOfEach([.. cards.Reverse()], 1);
+        return cards.Where(c => c.Date >= from).Concat(firsts).Select(c => c.Id).Concat(ForPlan(cards)).ToHashSet();
+    }
+
+    private static IEnumerable<string> Tells(SessionRecord session, bool trained)
+    {
+        foreach (var done in session.Performances)
+        {
+            var loaded = done.Sets.Any(s => s.Set.Load is not null) ? " loaded" : "";
+            yield return $"{done.Asked.Slot} {done.Asked.Exercise} {done.Asked.Scheme.Text}{loaded}";
+        }
+
+        if (trained && session.Head.Prescriptions.Any(LightWeek.Is))
+        {
+            yield return "light";
+        }
+
+        foreach (var sore in session.Standing.OfType<SoreTold>())
+        {
+            yield return $"sore {sore.Motion}";
+        }
+    }
+
+    private static List<SessionCard> NewestOfEach(IReadOnlyList<SessionCard> cards, int most)
+    {
+        var seen = new Dictionary<string, int>(StringComparer.Ordinal);
+        List<SessionCard> newest = [];
+        for (var i = cards.Count - 1; i >= 0; i--)
+        {
+            var wanted = false;
+            foreach (var told in cards[i].Tells)
+            {
+                var count = seen.GetValueOrDefault(told);
+                seen[told] = count + 1;
+                wanted |= count < most;
+            }
+
+            if (wanted)
+            {
+                newest.Add(cards[i]);
+            }
+        }
+
+        return newest;
+    }
+}

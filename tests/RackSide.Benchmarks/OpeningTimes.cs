@@ -1,0 +1,111 @@
+using System.Diagnostics;
+using NodaTime;
+using RackSide.Logbook;
+using RackSide.Simulation;
+using RackSide.Training.History;
+using RackSide.Training.Planning;
+using RackSide.Training.Summary;
+
+namespace RackSide.Benchmarks;
+
+/// <summary>
+/// Opening a logbook of 0, 1 and 10 years, and the queries that a stay asks, in one warmed process. The native program is
+/// measured by opening.sh.
+/// </summary>
+internal static class OpeningTimes
+{
+    private const int Rounds = 15;
+
+    private static readonly Instant Now = Instant.FromUtc(2036, 11, 26, 12, 0);
+
+    /// <summary>Prints the medians.</summary>
+    public static void Print()
+    {
+        var folder = Directory.CreateTempSubdirectory("opening-").FullName;
+        try
+        {
+            Console.WriteLine($"{"years",5}{"open",10}{"plan",10}{"week page",11}{"an exercise",13}{"all sessions",14}{"verified open",15}   medians of {Rounds}, ms");
+            foreach (var years in new[] { 0, 1, 10, 0, 1, 10 })
+            {
+                Print(Path.Combine(folder, Guid.NewGuid().ToString("n")), years);
+            }
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    private static void Print(string folder, int years)
+    {
+        YearsOfLog.Fill(folder, years, Now);
+        var taken = Enumerable.Range(0, Rounds + 2).Select(_ => Once(folder)).Skip(2).ToList();
+        var verified = Enumerable.Range(0, 5).Select(_ => Verified(folder)).Order().ElementAt(2);
+        double Median(int which) => taken.Select(t => t[which]).Order().ElementAt(Rounds / 2);
+        Console.WriteLine($"{years,5}{Median(0),10:0.00}{Median(1),10:0.00}{Median(2),11:0.00}{Median(3),13:0.00}{Median(4),14:0.00}{verified,15:0.00}");
+    }
+
+    private static double[] Once(string folder)
+    {
+        LiteLogbook? logbook = null;
+        var opened = Timed(() => logbook = LiteLogbook.Open(folder, Now));
+        using (logbook)
+        {
+            return [opened, Timed(() => Plan(logbook!)), Timed(() => Week(logbook!)), Timed(() => Exercise(logbook!)), Timed(() => logbook!.Sessions("first").Sum(s => s.Facts.Count))];
+        }
+    }
+
+    // Something in the write-ahead log, as after a power cut: everything is read and verified.
+    private static double Verified(string folder)
+    {
+        var cut = Directory.CreateDirectory(folder + "-cut").FullName;
+        foreach (var name in new[] { "log.db", "copy.db", "log.journal" })
+        {
+            File.Copy(Path.Combine(folder, name), Path.Combine(cut, name), overwrite: true);
+        }
+
+        File.WriteAllBytes(Path.Combine(cut, "log-log.db"), new byte[8192]);
+        LiteLogbook? logbook = null;
+        var took = Timed(() => logbook = LiteLogbook.Open(cut, Now));
+        logbook!.Dispose();
+        return took;
+    }
+
+    private static void Plan(LiteLogbook logbook) => Planner.For(
+        SimulatedYear.Plan, SimulatedYear.Exercises, SimulatedYear.LargeKit, Lifter(logbook), Read(logbook, LookBack.ForPlan), Now.InUtc().Date);
+
+    private static void Week(LiteLogbook logbook)
+    {
+        var today = Now.InUtc().Date;
+        _ = WeekSummary.For(
+            SimulatedYear.Plan,
+            SimulatedYear.Exercises,
+            SimulatedYear.LargeKit,
+            Lifter(logbook),
+            Read(logbook, c => LookBack.ForWeek(c, today)),
+            logbook.WeighIns("first"),
+            today).Lines.Count;
+    }
+
+    private static void Exercise(LiteLogbook logbook)
+    {
+        var which = logbook.Cards("first").Where(c => c.Tells.Any(t => t.Contains("back-squat", StringComparison.Ordinal))).Select(c => c.Id).ToHashSet();
+        _ = new TrainingHistory(logbook.Sessions("first", which)).Of("back-squat").Count();
+    }
+
+    private static TrainingHistory Read(LiteLogbook logbook, Func<IReadOnlyList<SessionCard>, IReadOnlySet<FactId>> needed)
+    {
+        var cards = logbook.Cards("first");
+        var which = needed(cards);
+        return new TrainingHistory(logbook.Sessions("first", which), logbook.Told("first")) { Earlier = [.. cards.Where(c => !which.Contains(c.Id))] };
+    }
+
+    private static Lifter Lifter(LiteLogbook logbook) => logbook.Lifters()[0];
+
+    private static double Timed(Action act)
+    {
+        var began = Stopwatch.GetTimestamp();
+        act();
+        return Stopwatch.GetElapsedTime(began).TotalMilliseconds;
+    }
+}

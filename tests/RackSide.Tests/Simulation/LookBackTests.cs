@@ -1,0 +1,49 @@
+using NodaTime;
+using RackSide.Training.History;
+using RackSide.Training.Planning;
+
+namespace RackSide.Simulation;
+
+/// <summary>Today's plan read from cards and the sessions it needs is the plan read from everything.</summary>
+public class LookBackTests
+{
+    // Lives are long and restless: absences of weeks and months, exercises swapped for a season, a sore motion, an illness,
+    // slots left out, form that slips, sets at another load, sessions begun and left, dates mended, a plan that rolls.
+    [Theory]
+    [InlineData(1, false)]
+    [InlineData(2, true)]
+    [InlineData(3, false)]
+    public void Every_plan_of_three_restless_years_is_the_same_with_the_whole_history_read(int seed, bool rolls)
+    {
+        var life = new RestlessLife(seed, rolls);
+
+        var differing = life.Live(3 * 52).Where(day => PlanText.Of(day.Whole) != PlanText.Of(day.Bounded)).Select(day => day.Date).ToList();
+
+        differing.Should().BeEmpty();
+        life.Sessions.Count.Should().BeGreaterThan(5 * LookBack.Sessions, "the look back must have something to leave out");
+        life.Reasons.Count.Should().BeGreaterThan(10, "many rules must have spoken");
+    }
+
+    [Theory]
+    [InlineData(4, true)]
+    [InlineData(5, false)]
+    public void Every_week_page_of_three_restless_years_is_the_same_with_the_whole_history_read(int seed, bool rolls)
+    {
+        var life = new RestlessLife(seed, rolls);
+
+        foreach (var day in life.Live(3 * 52).Where(d => d.Date.DayOfWeek == IsoDayOfWeek.Sunday))
+        {
+            var (whole, bounded) = life.Week(day.Date);
+            string.Join('\n', bounded.Lines).Should().Be(string.Join('\n', whole.Lines), $"it is {day.Date}");
+            bounded.Lifts.Should().Equal(whole.Lifts);
+        }
+    }
+
+    [Fact]
+    public void A_shorter_look_back_is_found_out()
+    {
+        var life = new RestlessLife(3, rolls: false) { Needed = cards => cards.TakeLast(6).Select(c => c.Id).ToHashSet() };
+
+        life.Live(2 * 52).Count(day => PlanText.Of(day.Whole) != PlanText.Of(day.Bounded)).Should().BePositive();
+    }
+}
