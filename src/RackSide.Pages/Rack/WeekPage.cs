@@ -11,6 +11,9 @@ namespace RackSide.Pages.Rack;
 /// </summary>
 internal static class WeekPage
 {
+    /// <summary>A line of this width holds sets and holds, and no third thing.</summary>
+    private const int Narrow = 52;
+
     /// <summary>Draws it below the top line; gives the row after it.</summary>
     public static int Draw(Canvas canvas, WeekSummary week)
     {
@@ -81,7 +84,8 @@ internal static class WeekPage
     private static IEnumerable<string> Notes(WeekSummary week, int width)
     {
         var work = week.Work;
-        yield return $"sets on target  {work.SetsOnTarget} of {work.Sets}{(work.HoldSeconds > 0 ? $"   holds {work.HoldSeconds} s" : "")}";
+        var trained = (int)Math.Round(work.Trained.TotalMinutes);
+        yield return $"sets on target  {work.SetsOnTarget} of {work.Sets}{(work.HoldSeconds > 0 ? $"   holds {work.HoldSeconds} s" : "")}{(trained > 0 && width > Narrow ? $"   trained {trained} min" : "")}";
         foreach (var total in work.Totals)
         {
             yield return $"{total.Name.ToLowerInvariant(),-15} {total.Done} of {total.Asked} in all";

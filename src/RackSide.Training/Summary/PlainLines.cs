@@ -58,9 +58,13 @@ internal static class PlainLines
         ? $"{l.Name,-14} {now,8} next {l.Next,8}: {l.Word}{(began == now ? "" : $" (from {began.Number})")}"
         : $"{l.Name,-14} new, begins at {l.Next}";
 
-    private static string Work(WeekWork w) => w.HoldSeconds == 0
-        ? Inv($"sets on target: {w.SetsOnTarget} of {w.Sets}")
-        : Inv($"sets on target: {w.SetsOnTarget} of {w.Sets}; held for {w.HoldSeconds} s in all");
+    private static string Work(WeekWork w)
+    {
+        var held = w.HoldSeconds == 0 ? "" : Inv($"; held for {w.HoldSeconds} s in all");
+        return Inv($"sets on target: {w.SetsOnTarget} of {w.Sets}{held}{Trained(w)}");
+    }
+
+    private static string Trained(WeekWork w) => w.Trained < NodaTime.Duration.FromMinutes(1) ? "" : Inv($"; trained {(int)Math.Round(w.Trained.TotalMinutes)} min");
 
     private static string Body(BodyLine b)
     {

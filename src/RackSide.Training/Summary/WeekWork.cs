@@ -1,3 +1,4 @@
+using NodaTime;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Plans;
@@ -12,6 +13,12 @@ namespace RackSide.Training.Summary;
 /// <param name="Totals">The totals, in the order first done.</param>
 public sealed record WeekWork(int SetsOnTarget, int Sets, int HoldSeconds, IReadOnlyList<TotalLine> Totals)
 {
+    /// <summary>A session left open over night says nothing of its length after so long. Common practice, no source.</summary>
+    private static readonly Duration Longest = Duration.FromHours(4);
+
+    /// <summary>From the first page of each session to its last set, all together.</summary>
+    public Duration Trained { get; init; }
+
     /// <summary>Counts a week's sessions.</summary>
     public static WeekWork Of(IsoWeek week, TrainingHistory history, Catalogue catalogue)
     {
@@ -22,8 +29,14 @@ public sealed record WeekWork(int SetsOnTarget, int Sets, int HoldSeconds, IRead
             counted.Count(s => s.OnTarget),
             counted.Count,
             sets.Where(s => s.Set.Kind is SetKind.Hold or SetKind.HeldShare && catalogue.Find(s.Set.Exercise)?.Held != false).Sum(s => s.Set.Done),
-            TotalsOf(sessions, catalogue));
+            TotalsOf(sessions, catalogue))
+        {
+            Trained = sessions.Aggregate(Duration.Zero, (sum, s) => sum + Length(s)),
+        };
     }
+
+    private static Duration Length(SessionRecord session) =>
+        session.Sets.Count == 0 ? Duration.Zero : Duration.Min(Longest, Duration.Max(Duration.Zero, session.Sets[^1].Set.At - session.Head.Begun));
 
     private static IReadOnlyList<TotalLine> TotalsOf(IReadOnlyList<SessionRecord> sessions, Catalogue catalogue) =>
     [

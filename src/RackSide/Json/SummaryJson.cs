@@ -69,6 +69,9 @@ internal sealed record SummaryJson
     /// <summary>Seconds held.</summary>
     public required int HoldSeconds { get; init; }
 
+    /// <summary>Minutes trained, from the first page of each session to its last set.</summary>
+    public required int MinutesTrained { get; init; }
+
     /// <summary>Totals.</summary>
     public required IReadOnlyList<TotalJson> Totals { get; init; }
 
@@ -109,6 +112,7 @@ internal sealed record SummaryJson
         SetsOnTarget = week.Work.SetsOnTarget,
         Sets = week.Work.Sets,
         HoldSeconds = week.Work.HoldSeconds,
+        MinutesTrained = (int)Math.Round(week.Work.Trained.TotalMinutes),
         Totals = [.. week.Work.Totals.Select(t => new TotalJson(t.Name, t.Done, t.Asked))],
         MuscleSetsEstimated = [.. week.Muscles.Select(m => new MuscleJson(m.Group.Name(), m.Direct, m.Indirect, m.Counted))],
         PushPull = new(week.Balance.Push, week.Balance.Pull),

@@ -40,6 +40,22 @@ public class WeekSummaryTests
     }
 
     [Fact]
+    public void The_time_trained_runs_to_the_last_set_of_each_session_and_a_session_left_open_counts_four_hours()
+    {
+        var history = TwoWeeks(AsAsked);
+        var minutes = new Queue<int>([30, 45, 60, 600]);
+        var timed = new TrainingHistory([.. history.Sessions.Select(s => minutes.Count > 0 && s.Date >= Monday.PlusDays(7) ? Lasting(s, minutes.Dequeue()) : s)]);
+
+        Of(timed, [], Monday.PlusDays(11)).Work.Trained.Should().Be(Duration.FromMinutes(30 + 45 + 60));
+        Lasting(history.Sessions[0], 600).Should().Match<SessionRecord>(s => WeekWork.Of(IsoWeek.Of(s.Date), new TrainingHistory(new[] { s }, null), AllExercises).Trained == Duration.FromHours(4));
+    }
+
+    private static SessionRecord Lasting(SessionRecord session, int minutes) => session with
+    {
+        Facts = [.. session.Facts.Select(f => f is SetDone set ? set with { At = session.Head.Begun + Duration.FromMinutes(minutes) } : f)],
+    };
+
+    [Fact]
     public void On_leaving_a_small_terminal_holds_it_with_the_prompt()
     {
         var few = Of(TwoWeeks(Strongly), [new(Monday.PlusDays(7), Mass.Kg(72.6m))], Monday.PlusDays(11)).Few;
