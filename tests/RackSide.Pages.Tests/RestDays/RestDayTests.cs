@@ -93,7 +93,7 @@ public class RestDayTests
         After("5").Choice.Should().Be(new RestDayChoice.AwayPage());
         After("6 2").Choice.Should().Be(new RestDayChoice.KitPage());
         After("6 3").Choice.Should().Be(new RestDayChoice.Settings());
-        After("6 BACK 3").Choice.Should().Be(new RestDayChoice.WeekPage());
+        After("6 / 3").Choice.Should().Be(new RestDayChoice.WeekPage());
         After("6 4 3").Choice.Should().Be(new RestDayChoice.WeekPage());
     }
 
