@@ -18,6 +18,6 @@ internal sealed record PastWeek(WeekSummary Summary, TrainingHistory History, IR
         var last = LocalDate.Min(week.Sunday, gym.Today);
         var until = new TrainingHistory([.. history.Sessions.Where(s => s.Date <= last)], history.ToldOutside);
         var weighIns = gym.Logbook.WeighIns(lifter.Key).Where(w => w.Date <= last).ToList();
-        return new PastWeek(WeekSummary.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, until, weighIns, last), until, weighIns);
+        return new PastWeek(gym.WeekUntil(lifter, last), until, weighIns);
     }
 }

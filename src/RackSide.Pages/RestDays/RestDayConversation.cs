@@ -7,22 +7,32 @@ namespace RackSide.Pages.RestDays;
 /// <param name="texts">What the page says.</param>
 public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
 {
-    private readonly (string Text, RestDayChoice Choice)[] lines =
+    private readonly (string Text, RestDayChoice? Choice)[] first =
     [
         ("train anyway, an extra session", new RestDayChoice.TrainAnyway()),
-        .. texts.Hidden ? [] : new (string, RestDayChoice)[] { ("check-in: body weight, sleep, food", new RestDayChoice.CheckIn()) },
+        .. texts.Hidden ? [] : new (string, RestDayChoice?)[] { ("check-in: body weight, sleep, food", new RestDayChoice.CheckIn()) },
         ("this week's page", new RestDayChoice.WeekPage()),
         ("the next four weeks", new RestDayChoice.CalendarPage()),
         ("days away", new RestDayChoice.AwayPage()),
-        .. texts.Hidden ? [] : new (string, RestDayChoice)[] { ("body: weight, food, sleep", new RestDayChoice.BodyPage()) },
-        ("this gym's kit", new RestDayChoice.KitPage()),
-        ("settings: screen, sound, keys", new RestDayChoice.Settings()),
+        (texts.Hidden ? "more: kit, settings" : "more: body, kit, settings", null),
         ("leave, nothing more today", new RestDayChoice.Leave()),
     ];
 
+    // On a list of their own, so that the smallest page keeps its room for why today is a rest day.
+    private readonly (string Text, RestDayChoice? Choice)[] more =
+    [
+        .. texts.Hidden ? [] : new (string, RestDayChoice?)[] { ("body: weight, food, sleep", new RestDayChoice.BodyPage()) },
+        ("this gym's kit", new RestDayChoice.KitPage()),
+        ("settings: screen, sound, keys", new RestDayChoice.Settings()),
+        ("back", null),
+    ];
+
+    private bool onMore;
     private int? moved;
 
-    private int Chosen => moved ?? lines.Length - 1;
+    private (string Text, RestDayChoice? Choice)[] Lines => onMore ? more : first;
+
+    private int Chosen => moved ?? (onMore ? 0 : first.Length - 1);
 
     /// <inheritdoc/>
     public override bool Ended => Choice is not null;
@@ -31,20 +41,36 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
     public RestDayChoice? Choice { get; private set; }
 
     /// <inheritdoc/>
-    protected override Page Draw(PageSize size, string? said) => new ListPage($"{texts.Title}  {texts.Today}", [.. lines.Select(l => new ListLine(l.Text))], Chosen)
+    protected override Page Draw(PageSize size, string? said) => new ListPage($"{texts.Title}  {texts.Today}", [.. Lines.Select(l => new ListLine(l.Text))], Chosen)
     {
         Place = texts.Done ?? "",
         Above = [texts.Why, $"Next: {texts.Next}: {texts.Holds}."],
-        Hints = [new("ENTER", "choose"), new($"1-{lines.Length}", "at once"), new("+ -", "up, down"), new("!", "stop signs")],
+        Hints = [new("ENTER", "choose"), new($"1-{Lines.Length}", "at once"), new("+ -", "up, down"), new("!", "stop signs")],
         Said = said,
     }.Draw(size);
 
     /// <inheritdoc/>
     protected override string? Answer(KeyPress key)
     {
-        var line = key.IsAccept() ? Chosen : ListPage.Move(key, Chosen, lines.Length);
+        var line = key.IsAccept() ? Chosen : ListPage.Move(key, Chosen, Lines.Length);
         moved = line ?? moved;
-        Choice = key.IsAccept() || (line is not null && key.Digit() is not null) ? lines[Chosen].Choice : null;
+        if (key.IsAccept() || (line is not null && key.Digit() is not null))
+        {
+            Take(Lines[Chosen].Choice);
+        }
+        else if (onMore && key.IsBack())
+        {
+            Take(null);
+            return null;
+        }
+
         return line is null ? Notice.DeadKey : null;
+    }
+
+    /// <summary>A line without a choice of its own leads to the other list.</summary>
+    private void Take(RestDayChoice? choice)
+    {
+        Choice = choice;
+        (onMore, moved) = choice is null ? (!onMore, null) : (onMore, moved);
     }
 }

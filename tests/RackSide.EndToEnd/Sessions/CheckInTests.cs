@@ -55,7 +55,7 @@ public sealed class CheckInTests
         page.Should().Contain("a week, give or take").And.Contain("stay as you are").And.Contain(unit.Symbol());
         lifter.Press("KPEnter");
         await lifter.Sees("REST DAY");
-        lifter.Press("KP9");
+        lifter.Press("KP7");
         (await lifter.Screen.WaitForEnd()).Should().Be(0);
 
         using var logbook = LiteLogbook.Open(gym.Path, Instant.FromUtc(2026, 12, 31, 0, 0));
@@ -76,7 +76,7 @@ public sealed class CheckInTests
 
         await lifter.Sees("REST DAY");
         await CheckIn(lifter, unit, weight);
-        lifter.Press("KP9");
+        lifter.Press("KP7");
         (await lifter.Screen.WaitForEnd()).Should().Be(0);
     }
 

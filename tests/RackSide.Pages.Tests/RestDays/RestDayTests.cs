@@ -61,8 +61,8 @@ public class RestDayTests
 
     [Theory]
     [InlineData("1")]
-    [InlineData("+ + + + + + + + ENTER")]
-    [InlineData("UP UP UP UP UP UP UP UP UP ENTER")]
+    [InlineData("+ + + + + + ENTER")]
+    [InlineData("UP UP UP UP UP UP UP ENTER")]
     public void An_extra_session_can_be_asked_for(string keys) =>
         After(keys).Choice.Should().Be(new RestDayChoice.TrainAnyway());
 
@@ -73,7 +73,7 @@ public class RestDayTests
     public void A_check_in_and_the_page_of_the_body_can_be_asked_for()
     {
         After("2").Choice.Should().Be(new RestDayChoice.CheckIn());
-        After("6").Choice.Should().Be(new RestDayChoice.BodyPage());
+        After("6 1").Choice.Should().Be(new RestDayChoice.BodyPage());
     }
 
     [Fact]
@@ -82,7 +82,7 @@ public class RestDayTests
         var hidden = new RestDayConversation(Texts with { Hidden = true });
 
         hidden.Draw(new PageSize(80, 24), Now).Text.Should().NotContain("weight").And.NotContain("food");
-        hidden.Press("5", Now);
+        hidden.Press("6", Now);
         hidden.Choice.Should().Be(new RestDayChoice.Leave());
     }
 
@@ -91,7 +91,10 @@ public class RestDayTests
     {
         After("4").Choice.Should().Be(new RestDayChoice.CalendarPage());
         After("5").Choice.Should().Be(new RestDayChoice.AwayPage());
-        After("7").Choice.Should().Be(new RestDayChoice.KitPage());
+        After("6 2").Choice.Should().Be(new RestDayChoice.KitPage());
+        After("6 3").Choice.Should().Be(new RestDayChoice.Settings());
+        After("6 / 3").Choice.Should().Be(new RestDayChoice.WeekPage());
+        After("6 4 3").Choice.Should().Be(new RestDayChoice.WeekPage());
     }
 
     // 20 kg is 44.09 lb and 350 kg is 771.6 lb; 1 lb is exactly 0.45359237 kg (NIST SP 811, appendix B).

@@ -133,7 +133,7 @@ public sealed class SimulatedYear
 
     private int Done(Prescription asked, int set, int target) => asked.Scheme is Scheme.Hold
         ? body.Seconds(Exercises[asked.Exercise], set, target)
-        : asked.Scheme is Scheme.Total ? target
+        : asked.Scheme is Scheme.Total or Scheme.Accumulate ? target
         : body.Reps(Exercises[asked.Exercise], asked.Load, set, target);
 
     private FactId Next() => new("sim", ++sequence);
@@ -142,6 +142,7 @@ public sealed class SimulatedYear
     {
         Scheme.Hold => SetKind.Hold,
         Scheme.Total => SetKind.Share,
+        Scheme.Accumulate => SetKind.HeldShare,
         _ => SetKind.Working,
     };
 

@@ -72,7 +72,7 @@ public sealed class RackVisitTests : IDisposable
 
         Stay(visit =>
         {
-            Press(visit, "7");
+            Press(visit, "62");
             Shows(visit).Should().Contain("THIS GYM'S KIT").And.Contain("bar 20 kg");
             Press(visit, "1132.5E//");
             Shows(visit).Should().Contain("not written yet");
@@ -94,7 +94,7 @@ public sealed class RackVisitTests : IDisposable
 
         Stay(visit =>
         {
-            Press(visit, "7223/");
+            Press(visit, "62223/");
             var broken = File.ReadAllText(file).Replace("sound: on", "sound: loud", StringComparison.Ordinal);
             File.WriteAllText(file, broken);
             Press(visit, "/1");
