@@ -12,7 +12,7 @@ internal static class FieldForms
     private static readonly HashSet<string> Dates = ["date", "from", "until", "on", "born-by"];
     private static readonly HashSet<string> Lengths = ["rest", "change-over", "left", "slept"];
     private static readonly HashSet<string> Hours = ["rises"];
-    private static readonly HashSet<string> Identities = ["id", "session", "what", "set"];
+    private static readonly HashSet<string> Identities = ["id", "session", "what", "set", "with"];
 
     /// <summary>Whether a 64-bit integer of this name is a moment.</summary>
     public static bool IsMoment(string field) => Moments.Contains(field);

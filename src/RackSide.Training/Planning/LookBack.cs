@@ -13,7 +13,7 @@ namespace RackSide.Training.Planning;
 public static class LookBack
 {
     /// <summary>A card made by another version of <see cref="Card"/> is made anew.</summary>
-    public const int CardVersion = 1;
+    public const int CardVersion = 2;
 
     /// <summary>So many of the newest sessions are read whole.</summary>
     public const int Sessions = 48;
@@ -22,6 +22,9 @@ public static class LookBack
     public const int OfEach = 12;
 
     private const int HalfAYear = 182;
+
+    // A ladder's goal is told with the day it was first reached, and a gate stays open once a hold was long enough.
+    private const string Honest = "honest ", Held = "held ";
 
     /// <summary>What is known of a session without reading it again.</summary>
     public static SessionCard Card(SessionRecord session)
@@ -43,6 +46,7 @@ public static class LookBack
         cards.TakeLast(Sessions)
             .Concat(cards.OrderBy(c => c.Date).TakeLast(Sessions))
             .Concat(NewestOfEach(cards, OfEach))
+            .Concat(Milestones(cards))
             .Select(c => c.Id)
             .ToHashSet();
 
@@ -69,11 +73,28 @@ public static class LookBack
             yield return "light";
         }
 
+        foreach (var exercise in session.Sets.Where(s => s.Set is { Kind: not SetKind.WarmUp, Done: > 0 } && !s.FormSlipped).GroupBy(s => s.Set.Exercise))
+        {
+            yield return Honest + exercise.Key;
+            if (exercise.Where(s => s.Set.Kind == SetKind.Hold).Select(s => s.Set.Done).DefaultIfEmpty().Max() is var longest and > 0)
+            {
+                yield return FormattableString.Invariant($"{Held}{longest} {exercise.Key}");
+            }
+        }
+
         foreach (var sore in session.Standing.OfType<SoreTold>())
         {
             yield return $"sore {sore.Motion}";
         }
     }
+
+    private static bool IsMilestone(string told) => told.StartsWith(Honest, StringComparison.Ordinal) || told.StartsWith(Held, StringComparison.Ordinal);
+
+    /// <summary>By date the first honest session of each exercise, and one of each length that a hold has had.</summary>
+    private static IEnumerable<SessionCard> Milestones(IReadOnlyList<SessionCard> cards) => cards
+        .SelectMany(c => c.Tells.Where(IsMilestone).Select(t => (Told: t, Card: c)))
+        .GroupBy(t => t.Told)
+        .Select(same => same.MinBy(t => t.Card.Date).Card);
 
     private static List<SessionCard> NewestOfEach(IReadOnlyList<SessionCard> cards, int most)
     {
@@ -82,7 +103,7 @@ public static class LookBack
         for (var i = cards.Count - 1; i >= 0; i--)
         {
             var wanted = false;
-            foreach (var told in cards[i].Tells)
+            foreach (var told in cards[i].Tells.Where(t => !IsMilestone(t)))
             {
                 var count = seen.GetValueOrDefault(told);
                 seen[told] = count + 1;

@@ -17,12 +17,16 @@ public class LookBackTests
     {
         var life = new RestlessLife(seed, rolls);
 
-        var differing = life.Live(3 * 52).Where(day => PlanText.Of(day.Whole) != PlanText.Of(day.Bounded)).Select(day => day.Date).ToList();
+        var differing = life.Live(3 * 52).Where(day => PlanText.Of(day.Whole) != PlanText.Of(day.Bounded)).Select(day => $"{day.Date}: {Differences(PlanText.Of(day.Whole), PlanText.Of(day.Bounded))}").ToList();
 
         differing.Should().BeEmpty();
         life.Sessions.Count.Should().BeGreaterThan(5 * LookBack.Sessions, "the look back must have something to leave out");
         life.Reasons.Count.Should().BeGreaterThan(10, "many rules must have spoken");
     }
+
+    // The lines that only one of them has, for whoever has to find out why.
+    private static string Differences(string whole, string bounded) =>
+        $"{string.Join(" / ", whole.Split('\n').Except(bounded.Split('\n')))} but {string.Join(" / ", bounded.Split('\n').Except(whole.Split('\n')))}";
 
     [Theory]
     [InlineData(4, true)]
