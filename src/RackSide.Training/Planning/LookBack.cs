@@ -76,10 +76,15 @@ public static class LookBack
         foreach (var exercise in session.Sets.Where(s => s.Set is { Kind: not SetKind.WarmUp, Done: > 0 } && !s.FormSlipped).GroupBy(s => s.Set.Exercise))
         {
             yield return Honest + exercise.Key;
-            if (exercise.Where(s => s.Set.Kind == SetKind.Hold).Select(s => s.Set.Done).DefaultIfEmpty().Max() is var longest and > 0)
+            if (exercise.Where(s => s.Set.Kind is SetKind.Hold or SetKind.HeldShare).Select(s => s.Set.Done).DefaultIfEmpty().Max() is var longest and > 0)
             {
                 yield return FormattableString.Invariant($"{Held}{longest} {exercise.Key}");
             }
+        }
+
+        foreach (var answer in session.Standing.OfType<HeadDownAnswered>())
+        {
+            yield return answer.Floor ? "head-down no" : "head-down yes";
         }
 
         foreach (var sore in session.Standing.OfType<SoreTold>())

@@ -78,7 +78,7 @@ internal static class Tollbooth
     public static SessionRecord Session(TodaysPlan today, LocalDate date, Func<Prescription, int, int> does)
     {
         var at = date.At(new LocalTime(18, 0)).InUtc().ToInstant();
-        var sequence = (date - Monday).Days * 1000L;
+        var sequence = Period.DaysBetween(Monday, date) * 1000L;
         var head = new SessionHead
         {
             Id = new FactId("test", ++sequence),
