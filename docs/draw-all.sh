@@ -18,6 +18,9 @@ tmux=(tmux -S "$work/socket" -f /dev/null)
 trap '"${tmux[@]}" kill-server 2>/dev/null || true; rm -rf "$work"' EXIT
 columns=80 rows=24
 
+# Keeps the terminals' server alive between one program and the next.
+"${tmux[@]}" new-session -d -s kept "sleep 9999"
+
 # open SIZE CLOCK [ARGUMENT ...]: starts the program in a terminal of that size.
 open() {
   columns=${1%x*} rows=${1#*x}
@@ -64,7 +67,7 @@ shot() {
   {
     printf '<!doctype html><meta charset="utf-8"><body style="margin:0;background:#000">'
     printf '<pre style="margin:8px;font:16px/20px DejaVu Sans Mono,monospace;color:#ddd">'
-    "${tmux[@]}" capture-pane -e -N -p -t drawn | aha --no-header --black
+    "${tmux[@]}" capture-pane -e -N -p -t drawn | sed 's/\(\x1b\[0[;0-9]*m\)\x1b\[39m\x1b\[49m/\1/g' | aha --no-header --black
     printf '</pre>'
   } >"$work/page.html"
   chromium --headless --no-sandbox --disable-gpu --hide-scrollbars --user-data-dir="$work/profile" \
@@ -75,19 +78,21 @@ shot() {
 
 wednesday=2026-11-25T18:00
 
-open 80x24 2026-11-23T12:00 --data "$work/new"
+open 80x24 2026-11-24T12:00 --data "$work/new"
 see "page 1 of 9"; shot set-up-welcome
 press Enter; see "page 2 of 9"; shot set-up-name
 press Enter Enter Enter; see "page 5 of 9"; shot set-up-plates
 press Enter; see "page 6 of 9"; shot set-up-other-kit
 press Enter Enter; see "page 8 of 9"; shot set-up-safety
 press Enter; see "page 9 of 9"; shot set-up-done
+press Enter; see "REST DAY"; shot rest-day
+press 3; see "WEEK"; shot rest-day-week
 
 open 80x24 $wednesday --demo
 see "ENTER begin"; shot today
 press "*"; see "less time"; shot more
 press 1; see "minutes"; shot less-time
-press / "*" 2; see "WEEK"; shot calendar
+press / "*" 2; see "CALENDAR"; shot calendar
 press / "*"; see "less time"; press 3; see "AWAY"; shot away
 press / "*"; see "less time"; press 4; see "SETTINGS"; shot settings
 press 6; see "accept"; shot settings-keys
@@ -122,10 +127,6 @@ press / 1; see "TODAY'S PLAN"; press 6; see "LIFT"; shot pair
 lift "CHANGE OVER"; shot change-over
 press / 1; see "TODAY'S PLAN"; press 3; press / 5 3; see "done, leave"; shot week
 speed=1
-
-open 80x24 2026-11-26T18:00 --demo
-see "REST DAY"; shot rest-day
-press 3; see "WEEK"; shot rest-day-week
 
 open 50x15 $wednesday --demo
 see "ENTER begin"; shot small-today

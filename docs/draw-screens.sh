@@ -62,7 +62,7 @@ fi
 {
   printf '<!doctype html><meta charset="utf-8"><body style="margin:0;background:#000">'
   printf '<pre style="margin:8px;font:16px/20px DejaVu Sans Mono,monospace;color:#ddd">'
-  "${screen[@]}" capture-pane -e -N -p -t drawn | aha --no-header --black
+  "${screen[@]}" capture-pane -e -N -p -t drawn | sed 's/\(\x1b\[0[;0-9]*m\)\x1b\[39m\x1b\[49m/\1/g' | aha --no-header --black
   printf '</pre>'
 } >"$work/page.html"
 chromium --headless --no-sandbox --disable-gpu --hide-scrollbars --user-data-dir="$work/profile" \

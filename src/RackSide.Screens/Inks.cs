@@ -56,7 +56,9 @@ internal sealed class Inks
     private static string CodeFor(Look look, Tint tint)
     {
         var code = new StringBuilder("\e[0");
-        code.Append(Has(look, Look.Bold) ? ";1" : "").Append(Has(look, Look.Reverse) ? ";7" : "");
+        // Bold black is drawn as grey by terminals that make bold colours bright.
+        var bold = Has(look, Look.Bold) && !(tint is Tint.Contrast && Has(look, Look.Reverse));
+        code.Append(bold ? ";1" : "").Append(Has(look, Look.Reverse) ? ";7" : "");
         code.Append(tint switch
         {
             Tint.Contrast => ";97;40",

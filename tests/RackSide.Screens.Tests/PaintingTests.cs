@@ -120,7 +120,7 @@ public sealed class PaintingTests
     [InlineData(Look.DiscBlue, "\e[0;94m", "\e[0m", "\e[0;97;40m")]
     [InlineData(Look.DiscYellow, "\e[0;93m", "\e[0m", "\e[0;97;40m")]
     [InlineData(Look.DiscGreen, "\e[0;92m", "\e[0m", "\e[0;97;40m")]
-    [InlineData(Look.Now | Look.Bold | Look.Reverse, "\e[0;1;7;93m", "\e[0;1;7m", "\e[0;1;7;97;40m")]
+    [InlineData(Look.Now | Look.Bold | Look.Reverse, "\e[0;1;7;93m", "\e[0;1;7m", "\e[0;7;97;40m")]
     public void A_look_is_drawn_with_these_codes(Look look, string inHues, string inGrey, string inContrast)
     {
         new Inks(Tint.Hues).Code(look).Should().Be(inHues);

@@ -28,7 +28,11 @@ internal static class LiftLines
         yield return item is RampItem ramp and not SearchItem ? Labelled("ramp", Ramp(ramp)) : "";
         yield return BeforeLoading.Reminder(exercise, s.Setting.Kit) is { } safety && work.Count == 0 ? Labelled("safety", safety) : "";
         yield return item is SearchItem ? Labelled("search", "few reps; stop well short of the limit") : "";
-        yield return Labelled("pair", Pair(s, item));
+        foreach (var (half, i) in Pair(s, item).Select((half, i) => (half, i)))
+        {
+            yield return Labelled(i == 0 ? "in turn" : "", half);
+        }
+
         yield return work.Count > 0 ? Labelled("today", Words.Row(work)) : Labelled("why", item.Asked.Why.Line);
         yield return Labelled("advice", item.Asked.Why.Advice ?? "");
         yield return Labelled("last time", LastTime(s, item));
@@ -46,11 +50,10 @@ internal static class LiftLines
         string.Join("  ", ramp.Asked.Ramp.Select((set, i) => $"{(i + 1 == ramp.Number ? ">" : "")}{set.Load.Number}x{set.Reps}"))
         + $"  then {ramp.Asked.Load?.Number}x{ramp.Asked.Targets[0]}";
 
-    /// <summary>Both halves of a pair with what each asks for; empty where the slot stands alone.</summary>
-    private static string Pair(Session s, SlotItem item) => item.Asked.Group is not { } group ? "" : string.Join(
-        ", then ",
-        s.Place.Prescriptions.Where(a => a.Group == group)
-            .Select(a => $"{(a.Slot == item.Slot ? ">" : "")}{s.Setting.Catalogue[a.Exercise].ShortName.ToLowerInvariant()}{(a.Load is { Amount: > 0 } l ? $" {l.Number}" : "")} x {a.Targets[0]}"));
+    /// <summary>What is done in turn, a line each, the one in hand marked, with rounds and load; nothing where the slot stands alone.</summary>
+    private static IEnumerable<string> Pair(Session s, SlotItem item) => item.Asked.Group is not { } group ? [] : s.Place.Prescriptions
+        .Where(a => a.Group == group)
+        .Select(a => $"{(a.Slot == item.Slot ? ">" : " ")} {s.Setting.Catalogue[a.Exercise].ShortName.ToLowerInvariant()} {PlanLines.Sets(a)}{(a.Load is { Amount: > 0 } l ? $" at {l}" : "")}, {s.Place.Work(a.Slot).Count()} done");
 
     private static string LastTime(Session s, SlotItem item) =>
         s.Setting.Before.Of(item.Asked.Exercise).LastOrDefault() is { } last
