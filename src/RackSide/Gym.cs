@@ -1,10 +1,10 @@
-using RackSide.Pages.Settings;
 using System.Globalization;
 using System.Text;
 using NodaTime;
 using RackSide.Files;
 using RackSide.Kiosk;
 using RackSide.Logbook;
+using RackSide.Pages.Settings;
 using RackSide.Places;
 using RackSide.Time;
 using RackSide.Training.Exercises;
