@@ -27,7 +27,7 @@ internal sealed class RackVisit : IConversation, IDisposable
     private readonly GuessBrakes brakes;
     private readonly bool joining;
     private IConversation inner;
-    private ITrainingVisit? left;
+    private TrainingVisit? left;
     private Lifter? pinOf;
     private SettingsConversation? settings;
     private LocalDate shownOn;
@@ -67,7 +67,7 @@ internal sealed class RackVisit : IConversation, IDisposable
     public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten { get; private set; } = [];
 
     /// <summary>Whether something of the session that runs cannot be put on disk now.</summary>
-    public bool IsUnwritten => (left ?? inner) is ITrainingVisit { Trouble: not null };
+    public bool IsUnwritten => (left ?? inner) is TrainingVisit { Trouble: not null };
 
     /// <summary>The copy that holds them; null where none was made.</summary>
     public string? CopiedTo => rescue.CopiedTo;
@@ -123,7 +123,7 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <summary>Waits until what was accepted is on disk, or cannot be.</summary>
     public void Dispose()
     {
-        if ((left ?? inner) is ITrainingVisit training)
+        if ((left ?? inner) is TrainingVisit training)
         {
             training.Dispose();
             Unwritten = training.Unwritten;
@@ -159,7 +159,7 @@ internal sealed class RackVisit : IConversation, IDisposable
 
     private void GoOn()
     {
-        if (inner is SessionVisit { SettingsAsked: true } asked)
+        if (inner is TrainingVisit { SettingsAsked: true } asked)
         {
             asked.SettingsAsked = false;
             settings = desk.Settings();
@@ -172,7 +172,7 @@ internal sealed class RackVisit : IConversation, IDisposable
 
         settings = inner is MoreConversation { Choice: MoreChoice.Settings } or RestDayConversation { Choice: RestDayChoice.Settings } ? desk.Settings() : settings;
 
-        if (inner is ITrainingVisit { } session && left is null && !session.WaitUntilWritten())
+        if (inner is TrainingVisit { } session && left is null && !session.WaitUntilWritten())
         {
             // It goes on trying under the page that says so.
             left = session;
@@ -255,7 +255,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         _ => null,
     };
 
-    private ITrainingVisit GoBack()
+    private TrainingVisit GoBack()
     {
         var session = left!;
         left = null;

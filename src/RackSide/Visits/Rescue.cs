@@ -13,7 +13,7 @@ internal sealed class Rescue(Gym gym, Func<IReadOnlyList<string>> places)
     public string? CopiedTo { get; private set; }
 
     /// <summary>The page that asks, once a copy was tried there.</summary>
-    public UnwrittenConversation Ask(ITrainingVisit left, string place)
+    public UnwrittenConversation Ask(TrainingVisit left, string place)
     {
         string said;
         try
@@ -29,7 +29,7 @@ internal sealed class Rescue(Gym gym, Func<IReadOnlyList<string>> places)
     }
 
     /// <summary>The page that asks.</summary>
-    public UnwrittenConversation Ask(ITrainingVisit left) => Ask(left, said: null, copied: false);
+    public UnwrittenConversation Ask(TrainingVisit left) => Ask(left, said: null, copied: false);
 
     /// <summary>Writes the logbook with these facts into a folder.</summary>
     /// <returns>The file.</returns>
@@ -40,6 +40,6 @@ internal sealed class Rescue(Gym gym, Func<IReadOnlyList<string>> places)
         return CopiedTo = Path.Combine(folder, name);
     }
 
-    private UnwrittenConversation Ask(ITrainingVisit left, string? said, bool copied) =>
+    private UnwrittenConversation Ask(TrainingVisit left, string? said, bool copied) =>
         new(() => (left.Unwritten.Count, left.Trouble), places, canGoBack: !left.IsClosed, said, copied);
 }

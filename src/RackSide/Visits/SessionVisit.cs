@@ -7,10 +7,9 @@ using RackSide.Training.Summary;
 
 namespace RackSide.Visits;
 
-/// <summary>A session on the screen: keys and time become events, effects become writing and bells, pages come from the state.</summary>
-internal sealed class SessionVisit : ITrainingVisit
+/// <summary>A session on the screen; its pages come from its state.</summary>
+internal sealed class SessionVisit : TrainingVisit
 {
-    private readonly FactWriter writer;
     private readonly Func<Session, WeekSummary> summarise;
     private (int Facts, WeekSummary Week)? week;
 
@@ -18,92 +17,29 @@ internal sealed class SessionVisit : ITrainingVisit
     /// <param name="session">As it begins or is resumed.</param>
     /// <param name="gym">Where its facts go.</param>
     public SessionVisit(Session session, Gym gym)
+        : base(gym)
     {
         Session = session;
-        writer = new FactWriter(gym.Logbook, gym.Clock, () => Wake?.Invoke());
         summarise = s => gym.Week(s.Setting.Lifter, s.Record, s.Head.Date);
     }
 
     /// <summary>The session as it stands.</summary>
     public Session Session { get; private set; }
 
-    /// <summary>Whether the settings are to be shown over the session; whoever shows them takes it back.</summary>
-    public bool SettingsAsked { get; set; }
+    /// <inheritdoc/>
+    public override bool IsClosed => Session.Phase is Training.Sessions.Ended;
 
     /// <inheritdoc/>
-    public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten => writer.Unwritten;
+    protected override bool TakesText => Session.TakesText;
 
     /// <inheritdoc/>
-    public string? Trouble => writer.Trouble;
+    public override Page Draw(PageSize size, Instant now) => SessionPages.Draw(Session, WeekNow(), size, now);
 
     /// <inheritdoc/>
-    public bool IsClosed => Session.Phase is Training.Sessions.Ended;
-
-    /// <inheritdoc/>
-    public Action? Wake { get; set; }
-
-    /// <inheritdoc/>
-    public bool Ended { get; private set; }
-
-    /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => SessionPages.Draw(Session, WeekNow(), size, now);
-
-    /// <inheritdoc/>
-    public Bell Press(KeyPress key, Instant now) => Take(KeyTable.EventOf(key, now, Session.TakesText) ?? new OddKey(now));
-
-    /// <inheritdoc/>
-    public Bell Tick(Instant now)
-    {
-        while (writer.Answer() is { } answer)
-        {
-            Take(answer);
-        }
-
-        return Take(new Ticked(now));
-    }
-
-    /// <inheritdoc/>
-    public bool WaitUntilWritten() => writer.WaitUntilWritten();
-
-    /// <inheritdoc/>
-    public void GoOn() => Ended = false;
-
-    /// <inheritdoc/>
-    public void GiveUp() => writer.GiveUp();
-
-    /// <summary>Waits until everything is on disk, or cannot be.</summary>
-    public void Dispose() => writer.Dispose();
-
-    private Bell Take(SessionEvent e)
+    protected override IEnumerable<(FactId Session, Effect Effect)> Step(SessionEvent e)
     {
         (Session, var effects) = SessionSteps.Step(Session, e);
-        var bell = Bell.None;
-        foreach (var effect in effects)
-        {
-            bell = Do(effect) is var rung && rung > bell ? rung : bell;
-        }
-
-        return bell;
-    }
-
-    private Bell Do(Effect effect)
-    {
-        switch (effect)
-        {
-            case WriteFact write:
-                writer.Write(Session.Head.Id, write.Fact);
-                return Bell.None;
-            case RingBell ring:
-                return ring.Times > 1 ? Bell.Twice : Bell.Once;
-            case OpenSettings:
-                SettingsAsked = true;
-                return Bell.None;
-            case Leave:
-                Ended = true;
-                return Bell.None;
-            default:
-                throw new System.Diagnostics.UnreachableException();
-        }
+        return effects.Select(effect => (Session.Head.Id, effect));
     }
 
     private WeekSummary? WeekNow()

@@ -8,9 +8,8 @@ using RackSide.Training.Summary;
 namespace RackSide.Visits;
 
 /// <summary>Two sessions on one bar on the screen: each lifter's facts go to that lifter's own session in the logbook.</summary>
-internal sealed class SharedVisit : ITrainingVisit
+internal sealed class SharedVisit : TrainingVisit
 {
-    private readonly FactWriter writer;
     private readonly Func<Session, WeekSummary> summarise;
     private ((int Lifter, int Facts) Of, WeekSummary Week)? week;
 
@@ -18,9 +17,9 @@ internal sealed class SharedVisit : ITrainingVisit
     /// <param name="both">As they begin or are resumed.</param>
     /// <param name="gym">Where their facts go.</param>
     public SharedVisit(TwoOnOneBar both, Gym gym)
+        : base(gym)
     {
         Both = both;
-        writer = new FactWriter(gym.Logbook, gym.Clock, () => Wake?.Invoke());
         summarise = s =>
         {
             gym.TrainBy(s.Setting.Lifter);
@@ -32,76 +31,19 @@ internal sealed class SharedVisit : ITrainingVisit
     public TwoOnOneBar Both { get; private set; }
 
     /// <inheritdoc/>
-    public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten => writer.Unwritten;
+    public override bool IsClosed => Both.Both.All(s => s.Phase is Training.Sessions.Ended);
 
     /// <inheritdoc/>
-    public string? Trouble => writer.Trouble;
+    protected override bool TakesText => Both.InTurn.TakesText;
 
     /// <inheritdoc/>
-    public bool IsClosed => Both.Both.All(s => s.Phase is Training.Sessions.Ended);
+    public override Page Draw(PageSize size, Instant now) => SharedPages.Draw(Both, WeekNow(), size, now);
 
     /// <inheritdoc/>
-    public Action? Wake { get; set; }
-
-    /// <inheritdoc/>
-    public bool Ended { get; private set; }
-
-    /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => SharedPages.Draw(Both, WeekNow(), size, now);
-
-    /// <inheritdoc/>
-    public Bell Press(KeyPress key, Instant now) => Take(KeyTable.EventOf(key, now) ?? new OddKey(now));
-
-    /// <inheritdoc/>
-    public Bell Tick(Instant now)
-    {
-        while (writer.Answer() is { } answer)
-        {
-            Take(answer);
-        }
-
-        return Take(new Ticked(now));
-    }
-
-    /// <inheritdoc/>
-    public bool WaitUntilWritten() => writer.WaitUntilWritten();
-
-    /// <inheritdoc/>
-    public void GoOn() => Ended = false;
-
-    /// <inheritdoc/>
-    public void GiveUp() => writer.GiveUp();
-
-    /// <summary>Waits until everything is on disk, or cannot be.</summary>
-    public void Dispose() => writer.Dispose();
-
-    private Bell Take(SessionEvent e)
+    protected override IEnumerable<(FactId Session, Effect Effect)> Step(SessionEvent e)
     {
         (Both, var effects) = BarSteps.Step(Both, e);
-        var bell = Bell.None;
-        foreach (var (lifter, effect) in effects)
-        {
-            bell = Do(lifter, effect) is var rung && rung > bell ? rung : bell;
-        }
-
-        return bell;
-    }
-
-    private Bell Do(int lifter, Effect effect)
-    {
-        switch (effect)
-        {
-            case WriteFact write:
-                writer.Write(Both.Both[lifter].Head.Id, write.Fact);
-                return Bell.None;
-            case RingBell ring:
-                return ring.Times > 1 ? Bell.Twice : Bell.Once;
-            case Leave:
-                Ended = true;
-                return Bell.None;
-            default:
-                throw new System.Diagnostics.UnreachableException();
-        }
+        return effects.Select(each => (Both.Both[each.Lifter].Head.Id, each.Effect));
     }
 
     private WeekSummary? WeekNow()

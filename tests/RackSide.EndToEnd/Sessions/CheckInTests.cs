@@ -32,7 +32,7 @@ public sealed class CheckInTests
         using var lifter = ScriptedLifter.WalkUp(gym, $"{Iso(Last)}T07:00", Slow, columns, rows);
         await lifter.Sees("REST DAY");
         await CheckIn(lifter, unit, Typed(10 * began), Typed(began + (aDay * 28)));
-        lifter.Press("KP6");
+        lifter.Press("KP6", "KP1");
         await lifter.Sees("your numbers");
         lifter.Press("KP2", "KP1");
         await lifter.Sees("How tall are you?");

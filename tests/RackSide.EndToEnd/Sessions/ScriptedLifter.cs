@@ -140,7 +140,7 @@ internal sealed partial class ScriptedLifter : IDisposable
 
     /// <summary>Whether only time moves things on: a clock runs down, or a hold has not met its target.</summary>
     private static bool Waits(string screen) =>
-        new[] { " REST ", " CHANGE OVER ", "GET SET" }.Any(word => screen.Contains(word, StringComparison.Ordinal))
+        new[] { " REST ", " CHANGE OVER ", "GET SET", "GET READY" }.Any(word => screen.Contains(word, StringComparison.Ordinal))
         || (screen.Contains("down: write", StringComparison.Ordinal) && !screen.Contains("TARGET MET", StringComparison.Ordinal));
 
     /// <summary>Waits until the screen asks for something else than before.</summary>

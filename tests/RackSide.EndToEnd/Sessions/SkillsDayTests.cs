@@ -100,6 +100,7 @@ public sealed class SkillsDayTests
         lifter.Press("KPEnter");
 
         await lifter.Sees("READY");
+        await lifter.Lift();
         lifter.Press("KPEnter");
         await lifter.Sees("GET SET");
         lifter.Press("KP0");
