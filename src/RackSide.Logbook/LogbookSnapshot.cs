@@ -19,6 +19,9 @@ public sealed class LogbookSnapshot : ILogbook
     internal LogbookSnapshot(Contents contents, byte[]? image = null) =>
         (Contents, this.image) = (contents, new Lazy<byte[]>(() => image ?? Engines.Image(contents)));
 
+    /// <summary>One that holds nothing.</summary>
+    public static LogbookSnapshot Nothing => new(new Contents(""));
+
     /// <summary>Everything it holds.</summary>
     internal Contents Contents { get; }
 
