@@ -35,7 +35,7 @@ internal static class Examples
         BodyCommand => [("rackside body", "trend, verdict, need, target"), ("rackside body --height 178 --age 41 --sex female", "what the formulas want"), ("rackside body --facts supplements", "a page of facts"), ("rackside body --hide", "show nothing of it"), ("rackside body --show", "show it again"), ("rackside body --json", "for another program")],
         BackupCommand => [Backup, ("rackside backup /media/stick", "the same on a USB stick")],
         RestoreCommand => [("rackside restore logbook-2026-11-25.db", "asks before it changes anything")],
-        ExportCommand => [Export, ("rackside export --lifter Ottoline", "one lifter, to the screen or a pipe")],
+        ExportCommand => [Export, ("rackside export --lifter Ottoline", "one lifter, to the screen or a pipe"), ("rackside export --csv tables", "tables for a spreadsheet")],
         ImportCommand => [("rackside import record.json", "asks before it changes anything"), ("rackside import record.json --dry-run", "only what it would add")],
         EraseCommand => [("rackside erase Ottoline", "asks first; cannot be taken back")],
         LiftersCommand => [("rackside lifters", "who trains here"), ("rackside lifters --json", "for another program")],

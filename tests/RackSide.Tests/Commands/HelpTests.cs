@@ -40,7 +40,7 @@ public class HelpTests(Tollbooth gym)
             {
                 "my-plan.yaml" => folder.File(w, PlanFile.DefaultText),
                 "training.ics" or "record.json" => folder.File(w, record),
-                "/media/stick" => folder.Path,
+                "/media/stick" or "tables" => folder.Path,
                 _ when w.EndsWith(".html") => folder.File(w, ""),
                 "logbook-2026-11-25.db" => Directory.GetFiles(Path.Combine(copy.Path, "backups"))[0],
                 _ => w,
