@@ -78,6 +78,15 @@ public sealed class LogbookSnapshot : ILogbook
         return new LogbookSnapshot(contents);
     }
 
+    /// <summary>The same with whole sessions and body weights; what is here already stays as it is.</summary>
+    public LogbookSnapshot With(IEnumerable<SessionRecord> sessions, IEnumerable<(FactId Id, string Lifter, WeighIn Weighed)> weights)
+    {
+        var contents = Contents.As(Contents.Rack, Contents.Writes);
+        contents.Writes += sessions.Count(s => contents.Take(s) is not null)
+            + weights.Count(w => contents.Take(new Entry.WeightKept(new KeptWeight(w.Id, w.Lifter, w.Weighed.Date, w.Weighed.Weight))) is not null);
+        return new LogbookSnapshot(contents);
+    }
+
     /// <summary>Reads the bytes of a log, and verifies them.</summary>
     /// <exception cref="DamagedFileException">They are none, or are damaged.</exception>
     /// <exception cref="NewerFormatException">A newer version wrote them.</exception>

@@ -36,7 +36,7 @@ internal static class Examples
         BackupCommand => [Backup, ("rackside backup /media/stick", "the same on a USB stick")],
         RestoreCommand => [("rackside restore logbook-2026-11-25.db", "asks before it changes anything")],
         ExportCommand => [Export, ("rackside export --lifter Ottoline", "one lifter, to the screen or a pipe"), ("rackside export --csv tables", "tables for a spreadsheet")],
-        ImportCommand => [("rackside import record.json", "asks before it changes anything"), ("rackside import record.json --dry-run", "only what it would add")],
+        ImportCommand => [("rackside import record.json", "asks before it changes anything"), ("rackside import record.json --dry-run", "only what it would add"), ("rackside import sets.csv --map my-map.yaml --dry-run", "a table, and what is wrong in it by line")],
         EraseCommand => [("rackside erase Ottoline", "asks first; cannot be taken back")],
         LiftersCommand => [("rackside lifters", "who trains here"), ("rackside lifters --json", "for another program")],
         CheckCommand => [Check, ("rackside check --data .", "the files in another folder"), ("rackside check --json", "for another program")],

@@ -9,7 +9,8 @@ internal sealed class ImportCommand : Command
     private readonly RackSideCommand root;
     private readonly Surroundings around;
 
-    private readonly Argument<string> file = new("file") { Description = "The record: a file that rackside export wrote.", HelpName = "FILE" };
+    private readonly Argument<string> file = new("file") { Description = "The record: a file that rackside export wrote; or a table, with --map.", HelpName = "FILE" };
+    private readonly Option<string?> map = new("--map") { Description = "How to read the table: which column holds what.", HelpName = "MAP" };
     private readonly Option<bool> dry = new("--dry-run") { Description = "Only show what it would add." };
     private readonly Option<bool> yes = new(AskFirst.YesName) { Description = "Do not ask." };
 
@@ -20,6 +21,7 @@ internal sealed class ImportCommand : Command
         (this.root, this.around) = (root, around);
         file.Validators.Add(CommandLineMistake.RefuseOptions);
         Arguments.Add(file);
+        Options.Add(map);
         Options.Add(dry);
         Options.Add(yes);
         SetAction(Run);
@@ -28,10 +30,37 @@ internal sealed class ImportCommand : Command
     private int Run(ParseResult parsed)
     {
         var name = parsed.GetValue(file)!;
-        var record = Read(name);
+        var table = parsed.GetValue(map);
+        if (table is null && name.EndsWith(".csv", StringComparison.OrdinalIgnoreCase))
+        {
+            throw new Refusal(ExitCode.Usage, $"{name}: a table needs --map MAP, a file that says which column holds what; docs/import.md shows one");
+        }
+
+        var record = table is null ? Read(name) : null;
         var looks = parsed.GetValue(dry);
         using var gym = root.Open(parsed, begin: !looks, looks: looks);
         around.Error.Print(gym.Report is { } report ? PlainText.Wrap($"rackside: {report}") : []);
+        return record is null ? Table(parsed, gym, name, table!) : Record(parsed, gym, name, record);
+    }
+
+    private int Table(ParseResult parsed, Gym gym, string name, string map)
+    {
+        var here = gym.Snapshot() ?? LogbookSnapshot.Nothing;
+        var import = TableImport.Read(gym, here, name, map, parsed.GetValue(root.Who));
+        var looks = parsed.GetValue(dry);
+        around.Out.Print(import.Lines());
+        if (import.AddsNothing || looks)
+        {
+            around.Out.Print(looks ? ["a dry run: nothing was changed"] : ["nothing was changed"]);
+            return ExitCode.Ok;
+        }
+
+        return Put(gym, here, import.Whole(gym, here), parsed.GetValue(yes));
+    }
+
+    private int Record(ParseResult parsed, Gym gym, string name, LogbookSnapshot record)
+    {
+        var looks = parsed.GetValue(dry);
         var here = gym.Snapshot() ?? LogbookSnapshot.Nothing;
         var joined = Join(name, here, record);
         around.Out.Print(ImportText.Lines(name, here, record, joined));

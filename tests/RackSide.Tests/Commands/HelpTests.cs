@@ -40,6 +40,8 @@ public class HelpTests(Tollbooth gym)
             {
                 "my-plan.yaml" => folder.File(w, PlanFile.DefaultText),
                 "training.ics" or "record.json" => folder.File(w, record),
+                "sets.csv" => folder.File(w, "date,exercise,reps\n"),
+                "my-map.yaml" => folder.File(w, "table: sets\ncolumns:\n  date: date\n  exercise: exercise\n  reps: reps\n"),
                 "/media/stick" or "tables" => folder.Path,
                 _ when w.EndsWith(".html") => folder.File(w, ""),
                 "logbook-2026-11-25.db" => Directory.GetFiles(Path.Combine(copy.Path, "backups"))[0],
