@@ -19,9 +19,13 @@ internal static class TableText
     public static IReadOnlyList<TableLine> Read(string text, char? separator, IEnumerable<string> wanted, MistakeList mistakes)
     {
         var rows = Rows(text, separator, mistakes);
-        if (mistakes.Any || rows.Count == 0)
+        if (rows.Count == 0 && !mistakes.Any)
         {
-            mistakes.Add(0, "", "the table is empty or cannot be read", "write the names of the columns on its first line");
+            mistakes.Add(0, "", "the table is empty", "write the names of the columns on its first line");
+        }
+
+        if (mistakes.Any)
+        {
             return [];
         }
 
