@@ -19,6 +19,9 @@ public sealed class LogbookSnapshot : ILogbook
     internal LogbookSnapshot(Contents contents, byte[]? image = null) =>
         (Contents, this.image) = (contents, new Lazy<byte[]>(() => image ?? Engines.Image(contents)));
 
+    /// <summary>One that holds nothing.</summary>
+    public static LogbookSnapshot Nothing => new(new Contents(""));
+
     /// <summary>Everything it holds.</summary>
     internal Contents Contents { get; }
 
@@ -72,6 +75,15 @@ public sealed class LogbookSnapshot : ILogbook
             contents.Writes += contents.Take(new Entry.FactAdded(session, fact)) is null ? 0 : 1;
         }
 
+        return new LogbookSnapshot(contents);
+    }
+
+    /// <summary>The same with whole sessions and body weights; what is here already stays as it is.</summary>
+    public LogbookSnapshot With(IEnumerable<SessionRecord> sessions, IEnumerable<(FactId Id, string Lifter, WeighIn Weighed)> weights)
+    {
+        var contents = Contents.As(Contents.Rack, Contents.Writes);
+        contents.Writes += sessions.Count(s => contents.Take(s) is not null)
+            + weights.Count(w => contents.Take(new Entry.WeightKept(new KeptWeight(w.Id, w.Lifter, w.Weighed.Date, w.Weighed.Weight))) is not null);
         return new LogbookSnapshot(contents);
     }
 

@@ -18,7 +18,7 @@ internal static class Arrows
         [Logbook] = [Training, "LiteDB", "NodaTime", "System.IO.Hashing"],
         [Pages] = [Training, "NodaTime"],
         [Screens] = [Pages, Training, "Terminal.Gui", "NodaTime"],
-        ["rackside"] = [Training, Logbook, Pages, Screens, "NodaTime", "System.CommandLine", "YamlDotNet"],
+        ["rackside"] = [Training, Logbook, Pages, Screens, "CsvHelper", "NodaTime", "System.CommandLine", "YamlDotNet"],
     };
 
     /// <summary>The uses that no line of the table allows.</summary>

@@ -1,10 +1,12 @@
 using System.CommandLine;
+using System.Text;
+using RackSide.Exchange;
 using RackSide.Logbook;
 using RackSide.Places;
 
 namespace RackSide.Commands;
 
-/// <summary><c>rackside export</c>: a lifter's or the household's record as one JSON file; docs/export.md describes it.</summary>
+/// <summary><c>rackside export</c>: a lifter's or the household's record as one JSON file or as tables; docs/export.md describes them.</summary>
 internal sealed class ExportCommand : Command
 {
     private readonly RackSideCommand root;
@@ -17,6 +19,8 @@ internal sealed class ExportCommand : Command
         Arity = ArgumentArity.ZeroOrOne,
     };
 
+    private readonly Option<string?> csv = new("--csv") { Description = "Write tables for a spreadsheet into this folder: lifters, sessions, sets, weigh-ins, days.", HelpName = "DIR" };
+
     /// <summary>The command.</summary>
     public ExportCommand(RackSideCommand root, Surroundings around)
         : base("export", "Everybody's record as one JSON file that other programs and people can read; with --lifter, one lifter's.")
@@ -24,6 +28,7 @@ internal sealed class ExportCommand : Command
         (this.root, this.around) = (root, around);
         file.Validators.Add(CommandLineMistake.RefuseOptions);
         Arguments.Add(file);
+        Options.Add(csv);
         SetAction(Run);
     }
 
@@ -33,19 +38,49 @@ internal sealed class ExportCommand : Command
         around.Error.Print(gym.Report is { } report ? PlainText.Wrap($"rackside: {report}") : []);
         var who = parsed.GetValue(root.Who) is { } name ? gym.Named(name, "--lifter") : null;
         var snapshot = gym.Snapshot() ?? throw new Refusal(ExitCode.NoInput, $"{gym.Folders.Data}: there is no logbook yet, so there is nothing to export");
-        var record = LogbookRecord.Write(snapshot, who?.Key, gym.Clock.GetCurrentInstant());
-        if (parsed.GetValue(file) is { } path)
+        var folder = parsed.GetValue(csv);
+        if (folder is not null)
         {
-            Write(path, record);
-            var held = LogbookRecord.Read(record).Counts;
-            around.Error.Print(PlainText.Wrap($"rackside: {path}: {CountsText.Of(held)}"));
+            Tables(folder, new CsvTables(snapshot, who is null ? snapshot.Lifters() : [who], gym.Catalogue));
         }
-        else
+
+        if (folder is null || parsed.GetValue(file) is not null)
         {
-            around.Out.WriteLine(System.Text.Encoding.UTF8.GetString(record));
+            Record(parsed.GetValue(file), LogbookRecord.Write(snapshot, who?.Key, gym.Clock.GetCurrentInstant()));
         }
 
         return ExitCode.Ok;
+    }
+
+    private void Record(string? path, byte[] record)
+    {
+        if (path is null)
+        {
+            around.Out.WriteLine(Encoding.UTF8.GetString(record));
+            return;
+        }
+
+        Write(path, record);
+        around.Error.Print(PlainText.Wrap($"rackside: {path}: {CountsText.Of(LogbookRecord.Read(record).Counts)}"));
+    }
+
+    private void Tables(string folder, CsvTables tables)
+    {
+        try
+        {
+            PrivateFolder.Make(folder);
+        }
+        catch (Exception trouble) when (trouble is IOException or UnauthorizedAccessException or ArgumentException)
+        {
+            throw new Refusal(ExitCode.CannotCreate, $"{folder} cannot be made: {trouble.Message}");
+        }
+
+        foreach (var (name, text) in tables.All())
+        {
+            var path = Path.Combine(folder, name);
+            Write(path, Encoding.UTF8.GetBytes(text));
+            around.Error.Print([$"rackside: {path}"]);
+        }
     }
 
     private static void Write(string path, byte[] record)

@@ -39,6 +39,7 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new BackupCommand(this, around));
         Subcommands.Add(new RestoreCommand(this, around));
         Subcommands.Add(new ExportCommand(this, around));
+        Subcommands.Add(new ImportCommand(this, around));
         Subcommands.Add(new EraseCommand(this, around));
         Subcommands.Add(new LiftersCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));

@@ -8,16 +8,19 @@ internal static class TextFile
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>Far larger than any plan; a file beyond it was named by mistake.</summary>
-    private const int MostBytes = 1_000_000;
+    private const int MostMegabytes = 1;
 
     /// <summary>Reads the file and hands its text on.</summary>
-    public static Reading<T> Read<T>(string path, Func<string, Reading<T>> read)
+    /// <param name="path">The file.</param>
+    /// <param name="read">Reads its text.</param>
+    /// <param name="megabytes">The most it may hold.</param>
+    public static Reading<T> Read<T>(string path, Func<string, Reading<T>> read, int megabytes = MostMegabytes)
         where T : class
     {
         try
         {
-            return new FileInfo(path) is { Exists: true, Length: > MostBytes }
-                ? Failed<T>(path, "is larger than 1 MB", "name a plan or house-rules file")
+            return new FileInfo(path) is { Exists: true } file && file.Length > megabytes * 1_000_000L
+                ? Failed<T>(path, $"is larger than {megabytes} MB", megabytes == MostMegabytes ? "name a plan or house-rules file" : "cut it into several")
                 : read(File.ReadAllText(path, Strict));
         }
         catch (Exception e) when (Reason(e) is not null)

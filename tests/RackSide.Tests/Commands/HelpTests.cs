@@ -31,6 +31,7 @@ public class HelpTests(Tollbooth gym)
     public void Every_example_runs()
     {
         using var copy = gym.Copy();
+        var record = gym.On(11).Run("export").Out;
         foreach (var line in All.SelectMany(c => Examples.Of(c.Command)).Select(e => e.Line).Distinct().Where(l => l != "rackside"))
         {
             var words = line.Split(' ')[1..];
@@ -38,8 +39,10 @@ public class HelpTests(Tollbooth gym)
             words = [.. words.Select(w => w switch
             {
                 "my-plan.yaml" => folder.File(w, PlanFile.DefaultText),
-                "training.ics" or "record.json" => folder.File(w, ""),
-                "/media/stick" => folder.Path,
+                "training.ics" or "record.json" => folder.File(w, record),
+                "sets.csv" => folder.File(w, "date,exercise,reps\n"),
+                "my-map.yaml" => folder.File(w, "table: sets\ncolumns:\n  date: date\n  exercise: exercise\n  reps: reps\n"),
+                "/media/stick" or "tables" => folder.Path,
                 _ when w.EndsWith(".html") => folder.File(w, ""),
                 "logbook-2026-11-25.db" => Directory.GetFiles(Path.Combine(copy.Path, "backups"))[0],
                 _ => w,
