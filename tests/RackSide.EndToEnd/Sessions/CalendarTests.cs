@@ -61,6 +61,7 @@ public sealed class CalendarTests
             await first.TrainUntil("set 1 written");
             first.Press("KP/", "KP5", "KP3");
             await first.Sees("done, leave");
+            await first.Lift();
             first.Press("KPEnter");
             await first.Screen.WaitForEnd();
         }
@@ -86,6 +87,7 @@ public sealed class CalendarTests
         await lifter.TrainUntil("set 1 written");
         lifter.Press("KP/", "KP5", "KP3");
         await lifter.Sees("done, leave");
+        await lifter.Lift();
         lifter.Press("KPEnter");
         await lifter.Screen.WaitForEnd();
 

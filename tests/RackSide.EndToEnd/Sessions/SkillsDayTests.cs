@@ -34,19 +34,23 @@ public sealed class SkillsDayTests
         await lifter.SetUp();
         await lifter.Begin();
         await lifter.Sees("leave it out");
+        await lifter.Lift();
         lifter.Press("KP*");
 
         await lifter.Sees("READY");
+        await lifter.Lift();
         lifter.Press("KPEnter");
         await lifter.Sees("GET SET");
         lifter.Press("KP0");
         await lifter.Sees("READY");
+        await lifter.Lift();
         lifter.Press("KPEnter");
         await lifter.Screen.WaitFor(screen => Enumerable.Range(4, 4).Any(s => screen.Contains($"write {s} s")), "a few seconds of hold");
         lifter.Press("KPEnter");
         await lifter.Sees("hold 1 written: ");
         lifter.Press("KP/", "KP5", "KP3");
         await lifter.Sees("done, leave");
+        await lifter.Lift();
         lifter.Press("KPEnter");
         (await lifter.Screen.WaitForEnd()).Should().Be(0);
 
@@ -97,6 +101,7 @@ public sealed class SkillsDayTests
         await lifter.SetUp();
         await lifter.Begin();
         await lifter.Sees("leave it out");
+        await lifter.Lift();
         lifter.Press("KPEnter");
 
         await lifter.Sees("READY");
@@ -128,6 +133,7 @@ public sealed class SkillsDayTests
         }
 
         var week = await lifter.Sees("done, leave");
+        await lifter.Lift();
         lifter.Press("KPEnter");
         (await lifter.Screen.WaitForEnd()).Should().Be(0);
 
