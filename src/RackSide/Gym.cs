@@ -24,8 +24,6 @@ namespace RackSide;
 /// <summary>An opened gym: its rules, its plan, its logbook, and the clock on its wall.</summary>
 internal sealed class Gym : IDisposable
 {
-    private const string WhileBusy = "Go on there, or close it first; rackside today, summary, calendar and history answer meanwhile.";
-
     private readonly Plan plan;
     private readonly IDisposable? closing;
     private readonly DateTimeZone? abroad;
@@ -116,7 +114,7 @@ internal sealed class Gym : IDisposable
             ? PlanFile.Default(catalogue)
             : Good(PlanFile.ReadFrom(planFile, catalogue), File.Exists(planFile) ? ExitCode.Data : ExitCode.NoInput);
         var rules = RulesIn(folders);
-        var logbook = !begin && !LiteLogbook.IsIn(folders.Data) ? null : looks ? LookInto(folders.Data, clock) : OpenLogbook(folders.Data, clock);
+        var logbook = !begin && !LiteLogbook.IsIn(folders.Data) ? null : looks ? LogbookDoor.Look(folders.Data, clock) : LogbookDoor.Open(folders.Data, clock);
         return new Gym(folders, clock, catalogue, plan, rules, logbook, closing, abroad);
     }
 
@@ -137,45 +135,33 @@ internal sealed class Gym : IDisposable
     /// <param name="before">The kit the change was made from.</param>
     /// <param name="after">The kit it is to be.</param>
     /// <returns>Null where it is written; otherwise why not, in one sentence, and nothing has changed.</returns>
-    public string? ChangeKit(GymKit before, GymKit after)
-    {
-        try
-        {
-            var changed = GymEdit.Apply(File.ReadAllText(Folders.GymFile), before, after, Path.GetFileName(Folders.GymFile));
-            if (changed.Value is not { } text)
-            {
-                return $"Not written. {changed.Mistakes[0]}";
-            }
-
-            WholeFile.Replace(Folders.GymFile, text);
-            Rules = GymFile.Read(text, Folders.GymFile).OrThrow();
-            return null;
-        }
-        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
-        {
-            return $"Not written: {e.Message}";
-        }
-    }
+    public string? ChangeKit(GymKit before, GymKit after) =>
+        Change(text => GymEdit.Apply(text, before, after, Path.GetFileName(Folders.GymFile)));
 
     /// <summary>Keeps changed settings in the house-rules file, every other line of which stays as it is.</summary>
     /// <returns>A sentence where they could not be kept; else null.</returns>
-    public string? Keep(RackSettings settings)
+    public string? Keep(RackSettings settings) =>
+        Change(text => new Reading<string>(ScreenText.Into(text, settings.Screen, settings.Sound), []));
+
+    /// <summary>What the file would say is read first, so that nothing is ever written that could not be opened again.</summary>
+    private string? Change(Func<string, Reading<string>> edit)
     {
         try
         {
-            var text = ScreenText.Into(File.ReadAllText(Folders.GymFile), settings.Screen, settings.Sound);
-            if (GymFile.Read(text, Folders.GymFile) is not { Value: { } rules })
+            var changed = edit(File.ReadAllText(Folders.GymFile));
+            var read = changed.Value is { } text ? GymFile.Read(text, Path.GetFileName(Folders.GymFile)) : null;
+            if (read?.Value is not { } rules)
             {
-                return $"{Folders.GymFile} cannot be changed from here; change it in an editor.";
+                return $"Not written. {(read?.Mistakes ?? changed.Mistakes)[0]}";
             }
 
-            WholeFile.Replace(Folders.GymFile, text);
+            WholeFile.Replace(Folders.GymFile, changed.Value!);
             Rules = rules;
             return null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            return $"Not kept: {e.Message}";
+            return $"Not written: {e.Message}";
         }
     }
 
@@ -310,46 +296,6 @@ internal sealed class Gym : IDisposable
 
     private static T Good<T>(Reading<T> reading, int code)
         where T : class => reading.Value ?? throw new Refusal(code, string.Join(Environment.NewLine, reading.Mistakes));
-
-    /// <summary>Opens the logbook of a folder to look at; where it is open elsewhere, what its copy and journal hold.</summary>
-    /// <exception cref="Refusal">It cannot be read.</exception>
-    internal static ILogbook LookInto(string folder, IClock clock) =>
-        Opened<ILogbook>(folder, () => LiteLogbook.Open(folder, clock.GetCurrentInstant()), _ => LogbookSnapshot.Of(folder));
-
-    /// <summary>Opens the logbook of a folder, or begins one.</summary>
-    /// <exception cref="Refusal">It is open elsewhere, or cannot be opened.</exception>
-    internal static LiteLogbook OpenLogbook(string folder, IClock clock) => Opened(
-        folder,
-        () => LiteLogbook.Open(folder, clock.GetCurrentInstant()),
-        busy => throw new Refusal(ExitCode.Busy, $"{busy.Message} {WhileBusy}"));
-
-    private static T Opened<T>(string folder, Func<T> open, Func<LogbookBusyException, T> busy)
-    {
-        try
-        {
-            return Tried(open, busy);
-        }
-        catch (LogbookUnreadableException unreadable)
-        {
-            throw new Refusal(ExitCode.InputOutput, unreadable.Message);
-        }
-        catch (UnauthorizedAccessException)
-        {
-            throw new Refusal(ExitCode.CannotCreate, $"{folder}: may not be written; choose another folder with --data, or change its owner");
-        }
-    }
-
-    private static T Tried<T>(Func<T> open, Func<LogbookBusyException, T> busy)
-    {
-        try
-        {
-            return open();
-        }
-        catch (LogbookBusyException elsewhere)
-        {
-            return busy(elsewhere);
-        }
-    }
 
     private string Seen(LogbookSnapshot seen) => seen.Newest is { } newest
         ? $"the logbook is open in another window; this is from its copy and journal, as of {newest.InZone(Zone).Date.Shown()}, {newest.InZone(Zone).ToString("HH:mm", CultureInfo.InvariantCulture)}, its last entry"

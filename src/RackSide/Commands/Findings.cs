@@ -65,7 +65,7 @@ internal sealed class Findings(Folders folders, string? planFile, Surroundings a
 
         try
         {
-            using var logbook = Gym.LookInto(folders.Data, SystemTime.Start(_ => null));
+            using var logbook = LogbookDoor.Look(folders.Data, SystemTime.Start(_ => null));
             var sessions = logbook.Lifters().SelectMany(l => logbook.Sessions(l.Key)).ToList();
             lastSession = sessions.Count == 0 ? null : sessions.Max(s => s.Head.Begun);
             var report = (logbook as LiteLogbook)?.Report;

@@ -143,14 +143,28 @@ internal sealed partial class ScriptedLifter : IDisposable
         new[] { " REST ", " CHANGE OVER ", "GET SET", "GET READY" }.Any(word => screen.Contains(word, StringComparison.Ordinal))
         || (screen.Contains("down: write", StringComparison.Ordinal) && !screen.Contains("TARGET MET", StringComparison.Ordinal));
 
-    /// <summary>Waits until the screen asks for something else than before.</summary>
-    private Task<string> Settled(string before) => Screen.WaitFor(
-        screen => State(screen) is { Length: > 0 } state && state != before, $"something other than {before}", Limit);
+    /// <summary>
+    /// Waits until the screen asks for something else than before, in two looks running: a look may fall into the painting
+    /// of a page, and what half a page seems to ask for would be answered with a key too many.
+    /// </summary>
+    private Task<string> Settled(string before)
+    {
+        var last = before;
+        return Screen.WaitFor(
+            screen =>
+            {
+                var (state, seen) = (State(screen), last);
+                last = state;
+                return state.Length > 0 && state != before && state == seen;
+            },
+            $"something other than {before}",
+            Limit);
+    }
 
-    /// <summary>What distinguishes one thing to do from the next: the state word, and which set.</summary>
+    /// <summary>What distinguishes one thing to do from the next: the state word, which set, and on a shared bar whose it is.</summary>
     private static string State(string screen) => string.Join('|', new[] { " LIFT ", Question, " REST ", " CHANGE OVER ", "READY", "GET SET", "down: write", "TARGET MET", "done, leave", "ENTER again", "just turned" }
         .Where(word => screen.Contains(word, StringComparison.Ordinal)))
-        + Which(screen);
+        + (screen.Contains(" BRAM ", StringComparison.Ordinal) ? "|BRAM" : "") + Which(screen);
 
     /// <summary>Only what names a set, so that no other line is taken for something new to do.</summary>
     private static string Which(string screen) => string.Join('/', Sets().Matches(screen).Select(found => found.Value));
