@@ -161,13 +161,24 @@ internal sealed partial class ScriptedLifter : IDisposable
             Limit);
     }
 
-    /// <summary>What distinguishes one thing to do from the next: the state word, which set, and on a shared bar whose it is.</summary>
+    /// <summary>What distinguishes one thing to do from the next: the state word, which set, of what and on a shared bar whose.</summary>
     private static string State(string screen) => string.Join('|', new[] { " LIFT ", Question, " REST ", " CHANGE OVER ", "READY", "GET SET", "down: write", "TARGET MET", "done, leave", "ENTER again", "just turned" }
         .Where(word => screen.Contains(word, StringComparison.Ordinal)))
-        + (screen.Contains(" BRAM ", StringComparison.Ordinal) ? "|BRAM" : "") + Which(screen);
+        + Whose(screen) + Which(screen);
+
+    /// <summary>
+    /// Two halves of a pair may be in the same round, and two lifters in the same set, and what lies between them may be over
+    /// before anybody looks; so what the page is headed with and what is to be lifted tell them apart. A clock is in neither.
+    /// </summary>
+    private static string Whose(string screen) => Found(screen, HeadAndLift());
+
+    private static string Found(string screen, Regex what) => string.Join('/', what.Matches(screen).Select(found => found.Value.Trim()));
 
     /// <summary>Only what names a set, so that no other line is taken for something new to do.</summary>
-    private static string Which(string screen) => string.Join('/', Sets().Matches(screen).Select(found => found.Value));
+    private static string Which(string screen) => Found(screen, Sets());
+
+    [GeneratedRegex(@"\A.*?\S(?=  |\n|\z)|LIFT  \S.*?(?=  |\n|\z)")]
+    private static partial Regex HeadAndLift();
 
     [GeneratedRegex(@"(set|warm-up|round|hold) \d+ (of \d+|written: .*)|\[ \] > .*|\d+ of \d+ done")]
     private static partial Regex Sets();
