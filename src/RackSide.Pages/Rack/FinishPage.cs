@@ -12,7 +12,7 @@ internal static class FinishPage
         var canvas = new Canvas(size) { Tells = new() { Typing = p.Typed.Length > 0 } };
         if (week is not null)
         {
-            WeekPage.Draw(canvas, week);
+            WeekPage.Draw(canvas, week, Frame.Bottom(size) - 1);
         }
 
         var row = Frame.Bottom(size) - 1;

@@ -3,10 +3,13 @@ using RackSide.Training.Summary;
 
 namespace RackSide.Pages.Rack;
 
-/// <summary>The week page by itself; any key leaves it.</summary>
+/// <summary>The week page by itself; plus and minus read on where the page is too small for all, any other key leaves it.</summary>
 /// <param name="week">The week.</param>
 public sealed class WeekConversation(WeekSummary week) : IConversation
 {
+    private int movedOn;
+    private int unseen;
+
     /// <inheritdoc/>
     public Action? Wake { get; set; }
 
@@ -17,15 +20,23 @@ public sealed class WeekConversation(WeekSummary week) : IConversation
     public Page Draw(PageSize size, Instant now)
     {
         var canvas = new Canvas(size);
-        WeekPage.Draw(canvas, week);
-        Frame.Keys(canvas, new KeyHint("any key", "back"));
+        unseen = WeekPage.Draw(canvas, week, Frame.Bottom(size), movedOn);
+        Frame.Keys(canvas, [new KeyHint("any key", "back"), .. unseen > 0 ? [new KeyHint("+ -", "read on")] : Array.Empty<KeyHint>()]);
         return canvas.Done();
     }
 
     /// <inheritdoc/>
     public Bell Press(KeyPress key, Instant now)
     {
-        Ended = true;
+        if (unseen > 0 && TextPage.Move(key, Math.Min(movedOn, unseen)) is { } moved)
+        {
+            movedOn = Math.Min(moved, unseen);
+        }
+        else
+        {
+            Ended = true;
+        }
+
         return Bell.None;
     }
 

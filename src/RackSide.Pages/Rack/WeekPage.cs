@@ -1,4 +1,3 @@
-using System.Globalization;
 using RackSide.Training.Measures;
 using RackSide.Training.Schedule;
 using RackSide.Training.Summary;
@@ -7,66 +6,86 @@ namespace RackSide.Pages.Rack;
 
 /// <summary>
 /// The week at one look: a bar a lift on one common scale (full block where it began, shade what came since), the load
-/// now, the load next and one word.
+/// now, the load next and one word; under them the notes of <see cref="WeekNotes"/>.
 /// </summary>
 internal static class WeekPage
 {
-    /// <summary>A line of this width holds sets and holds, and no third thing.</summary>
-    private const int Narrow = 52;
+    // The weekly sets, the next day and a word on the first weeks, under the shortest page of lifts.
+    private const int RowsOfNotes = 7;
 
-    /// <summary>Draws it below the top line; gives the row after it.</summary>
-    public static int Draw(Canvas canvas, WeekSummary week)
+    /// <summary>Draws it below the top line.</summary>
+    /// <param name="canvas">What it is drawn on.</param>
+    /// <param name="week">The week.</param>
+    /// <param name="bottom">The row it ends above.</param>
+    /// <param name="movedOn">How many lines of the notes were read and moved away.</param>
+    /// <returns>How many lines of the notes there was no room for; 0 where the page holds all.</returns>
+    public static int Draw(Canvas canvas, WeekSummary week, int bottom, int movedOn = 0)
     {
         var size = canvas.Size;
+        var notes = WeekNotes.Of(week, size.Columns - (2 * Margin(size)));
         Frame.Header(canvas, Title(week), $"{week.Done.Count} of {week.Planned} days done");
-        var row = DrawLifts(canvas, week, Frame.Top(size));
-        foreach (var line in Notes(week, size.Columns - (2 * Margin(size))).Take(Frame.Bottom(size) - 1 - row))
+        var row = DrawLifts(canvas, week, Frame.Top(size), bottom);
+        row += row > Frame.Top(size) && bottom - row > notes.Count ? 1 : 0;
+        var unseen = Math.Max(0, notes.Count - Math.Max(0, bottom - row));
+        foreach (var line in notes.Skip(Math.Min(movedOn, unseen)).Take(bottom - row))
         {
             canvas.Write(Margin(size), row++, Frame.Fit(line, size.Columns - Margin(size)));
         }
 
-        return row;
+        return unseen;
     }
 
     private static string Title(WeekSummary week) =>
         $"WEEK {week.Week.Number}   {week.Week.Monday.Short()[4..]} to {week.Week.Sunday.Short()[4..]}";
 
-    private static int DrawLifts(Canvas canvas, WeekSummary week, int row)
+    private static int DrawLifts(Canvas canvas, WeekSummary week, int row, int bottom)
     {
         if (week.Lifts.Count == 0)
         {
             return row;
         }
 
-        var size = canvas.Size;
-        canvas.WriteRight(size.Columns - 10, row, size.Compact ? "now    next" : "now     next", Look.Bold);
-        if (!size.Compact)
-        {
-            canvas.Write(Margin(size), row, "working loads, first day to now", Look.Bold);
-        }
-
+        row += DrawHeads(canvas, row);
         var heaviest = week.Lifts.Max(l => (l.Now ?? l.Next).Kilograms);
-        var step = Frame.Bottom(size) - row - 7 >= 2 * week.Lifts.Count ? 2 : 1;
-        row++;
+        var step = bottom - row - RowsOfNotes >= 2 * week.Lifts.Count ? 2 : 1;
         foreach (var lift in week.Lifts)
         {
             DrawLift(canvas, lift, row, heaviest);
             row += step;
         }
 
-        return row + (step == 1 && Frame.Bottom(size) - row > 6 ? 1 : 0);
+        return row - step + 1;
+    }
+
+    // A compact page has no row for them and says "now" and "next" in each line.
+    private static int DrawHeads(Canvas canvas, int row)
+    {
+        var size = canvas.Size;
+        if (size.Compact)
+        {
+            return 0;
+        }
+
+        canvas.Write(Margin(size), row, "working loads, first day to now", Look.Bold);
+        canvas.WriteRight(size.Columns - 10, row, "now     next", Look.Bold);
+        return 1;
     }
 
     private static void DrawLift(Canvas canvas, LiftLine lift, int row, decimal heaviest)
     {
         var size = canvas.Size;
         canvas.Write(Margin(size), row, Frame.Fit(lift.Name.ToLowerInvariant(), 14));
-        if (!size.Compact && heaviest > 0)
+        if (size.Compact)
+        {
+            canvas.Write(size.Columns - 34, row, "now");
+            canvas.Write(size.Columns - 22, row, "next");
+        }
+        else if (heaviest > 0)
         {
             DrawBar(canvas, lift, row, heaviest, size.Columns - 16 - 32);
         }
 
-        canvas.WriteRight(size.Columns - 18, row, lift.Now?.Number ?? "-");
+        canvas.WriteRight(size.Columns - (size.Compact ? 24 : 18), row, lift.Now?.Number ?? "-");
         canvas.WriteRight(size.Columns - 10, row, lift.Next.ToString(), Look.Bold);
         canvas.Write(size.Columns - 9, row, lift.Word);
     }
@@ -79,42 +98,6 @@ internal static class WeekPage
 
         int Cells(Mass? mass) => (int)Math.Round((mass?.Kilograms ?? 0) / heaviest * room);
     }
-
-    /// <summary>The weekly sets come last, because they are what a small page can do without.</summary>
-    private static IEnumerable<string> Notes(WeekSummary week, int width)
-    {
-        var work = week.Work;
-        var trained = (int)Math.Round(work.Trained.TotalMinutes);
-        yield return $"sets on target  {work.SetsOnTarget} of {work.Sets}{(work.HoldSeconds > 0 ? $"   holds {work.HoldSeconds} s" : "")}{(trained > 0 && width > Narrow ? $"   trained {trained} min" : "")}";
-        foreach (var total in work.Totals)
-        {
-            yield return $"{total.Name.ToLowerInvariant(),-15} {total.Done} of {total.Asked} in all";
-        }
-
-        if (week.Body is { } body)
-        {
-            yield return $"body weight     {Tenth(body.Mean)} {body.Mean.Symbol}{(body.Change is { } c ? $", {Signed(c)} on last week (at most +{body.Cap.Amount.ToString("0.##", CultureInfo.InvariantCulture)})" : ", mean of the week")}";
-        }
-
-        foreach (var sentence in week.Conclusions)
-        {
-            yield return sentence;
-        }
-
-        yield return $"next: {week.Next.Short()}, {week.NextDay.Name}";
-        foreach (var line in MuscleLines.Of(week.Muscles, week.Balance, width))
-        {
-            yield return line;
-        }
-        foreach (var line in week.Stage)
-        {
-            yield return line;
-        }
-    }
-
-    private static string Tenth(Mass mass) => mass.Amount.ToString("0.0", CultureInfo.InvariantCulture);
-
-    private static string Signed(Mass mass) => mass.Amount.ToString("+0.0;-0.0;0.0", CultureInfo.InvariantCulture);
 
     private static int Margin(PageSize size) => size.Compact ? 0 : 1;
 }

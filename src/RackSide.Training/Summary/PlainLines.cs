@@ -28,6 +28,7 @@ internal static class PlainLines
         lines.AddRange(s.BodyCarried is { } carried ? [Inv($"body carried in reps, an estimate: about {decimal.Round(carried.Amount / 10) * 10:0} {carried.Symbol}")] : []);
         lines.AddRange(MuscleLines.Of(s.Muscles, s.Balance, NarrowWidth));
         lines.AddRange(s.Body is { } body ? [Body(body)] : []);
+        lines.AddRange(s.Sleep is { } sleep ? [$"sleep: {sleep.Text}"] : []);
         lines.AddRange(s.Conclusions);
         lines.AddRange(s.Stage);
         lines.Add($"next: {NextDay(s)}");

@@ -42,6 +42,9 @@ public sealed record WeekSummary
     /// <summary>Body weight, or null where nobody was weighed this week.</summary>
     public BodyLine? Body { get; init; }
 
+    /// <summary>Sleep, or null where no night of the week was told.</summary>
+    public SleepLine? Sleep { get; init; }
+
     /// <summary>At most two plain sentences.</summary>
     public required IReadOnlyList<string> Conclusions { get; init; }
 
@@ -95,6 +98,7 @@ public sealed record WeekSummary
             VolumeLoad = Summary.VolumeLoad.Of(sessions, catalogue, weighIns),
             BodyCarried = Summary.BodyCarried.Of(sessions, catalogue, weighIns),
             Body = body,
+            Sleep = lifter.Body.Hidden ? null : SleepLine.Of(history.Told, week),
             Conclusions = Conclusion.Of(lifts, done.Count, body),
             Stage = EarlyWeeks.Line(history, today) is { } early ? [early] : MovingOn.Lines(history, catalogue, kit, today),
             Next = due.Day is null ? due.Next : today,

@@ -22,6 +22,9 @@ internal sealed record PushPullJson(int Push, int Pull);
 /// <summary>Body weight of the week.</summary>
 internal sealed record BodyWeightJson(MassJson Mean, MassJson? Change, MassJson MostGain);
 
+/// <summary>Sleep of the week.</summary>
+internal sealed record WeekSleepJson(int MeanMinutes, int Nights, bool UnderFloor);
+
 /// <summary>What <c>rackside summary --json</c> prints for a week without a summary.</summary>
 internal sealed record NoWeekJson(string? Lifter, string Week, string Note)
 {
@@ -93,6 +96,9 @@ internal sealed record SummaryJson
     /// <summary>Body weight, or null.</summary>
     public required BodyWeightJson? BodyWeight { get; init; }
 
+    /// <summary>Sleep of the nights that ended in the week, or null where none was told.</summary>
+    public required WeekSleepJson? Sleep { get; init; }
+
     /// <summary>At most two sentences.</summary>
     public required IReadOnlyList<string> Conclusions { get; init; }
 
@@ -119,6 +125,7 @@ internal sealed record SummaryJson
         BodyCarriedEstimated = week.BodyCarried is { } carried ? MassJson.Of(carried) : null,
         VolumeLoad = [.. week.VolumeLoad.Select(MassJson.Of)],
         BodyWeight = week.Body is { } body ? new(MassJson.Of(body.Mean), MassJson.Of(body.Change), MassJson.Of(body.Cap)) : null,
+        Sleep = week.Sleep is { } sleep ? new((int)Math.Round(sleep.Mean.TotalMinutes), sleep.Nights, sleep.UnderFloor) : null,
         Conclusions = week.Conclusions,
         Next = DatedDayJson.Of(week.Next, week.NextDay.Name),
     };

@@ -1,5 +1,6 @@
 using System.Globalization;
 using NodaTime;
+using RackSide.Training.Body;
 using RackSide.Training.History;
 using RackSide.Training.Schedule;
 using RackSide.Training.Summary;
@@ -43,6 +44,8 @@ internal static class MonthReport
         ("days done", weeks.Select(w => FormattableString.Invariant($"{w.Done.Count} of {w.Planned}"))),
         ("sets on target", weeks.Select(w => FormattableString.Invariant($"{w.Work.SetsOnTarget} of {w.Work.Sets}"))),
         ("held, s", weeks.Select(w => FormattableString.Invariant($"{w.Work.HoldSeconds}"))),
+        ("trained, min", weeks.Select(w => FormattableString.Invariant($"{Math.Round(w.Work.Trained.TotalMinutes)}"))),
+        ("sleep, mean", weeks.Select(w => w.Sleep is { } s ? Readiness.Text(s.Mean) : "-")),
         ("body weight, mean", weeks.Select(w => w.Body is { } b ? FormattableString.Invariant($"{b.Mean.Amount:0.0} {b.Mean.Symbol}") : "-")),
     ];
 }

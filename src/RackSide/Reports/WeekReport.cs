@@ -66,6 +66,11 @@ internal static class WeekReport
             yield return FormattableString.Invariant($"held for {week.Work.HoldSeconds} s in all");
         }
 
+        if (week.Work.Trained >= NodaTime.Duration.FromMinutes(1))
+        {
+            yield return FormattableString.Invariant($"trained {Math.Round(week.Work.Trained.TotalMinutes)} min");
+        }
+
         foreach (var total in week.Work.Totals)
         {
             yield return FormattableString.Invariant($"{total.Name.ToLowerInvariant()} {total.Done} of {total.Asked}");
@@ -80,6 +85,11 @@ internal static class WeekReport
         {
             yield return FormattableString.Invariant($"body weight, mean of the week, {body.Mean.Amount:0.0} {body.Mean.Symbol}")
                 + (body.Change is { } change ? FormattableString.Invariant($", {change.Amount:+0.0;-0.0;0.0} on last week (at most +{body.Cap.Amount:0.##})") : "");
+        }
+
+        if (week.Sleep is { } sleep)
+        {
+            yield return $"sleep {sleep.Text}";
         }
     }
 
