@@ -13,6 +13,9 @@ internal static class WeekPage
     // The weekly sets, the next day and a word on the first weeks, under the shortest page of lifts.
     private const int RowsOfNotes = 7;
 
+    // Under so many columns a name and two loads leave no room for "now" and "next".
+    private const int RoomForWords = 44;
+
     /// <summary>Draws it below the top line.</summary>
     /// <param name="canvas">What it is drawn on.</param>
     /// <param name="week">The week.</param>
@@ -74,18 +77,19 @@ internal static class WeekPage
     private static void DrawLift(Canvas canvas, LiftLine lift, int row, decimal heaviest)
     {
         var size = canvas.Size;
-        canvas.Write(Margin(size), row, Frame.Fit(lift.Name.ToLowerInvariant(), 14));
-        if (size.Compact)
+        var worded = size is { Compact: true, Columns: >= RoomForWords };
+        canvas.Write(Margin(size), row, Frame.Fit(lift.Name.ToLowerInvariant(), worded || !size.Compact ? 14 : Math.Min(14, size.Columns - 24)));
+        if (worded)
         {
             canvas.Write(size.Columns - 34, row, "now");
             canvas.Write(size.Columns - 22, row, "next");
         }
-        else if (heaviest > 0)
+        else if (heaviest > 0 && !size.Compact)
         {
             DrawBar(canvas, lift, row, heaviest, size.Columns - 16 - 32);
         }
 
-        canvas.WriteRight(size.Columns - (size.Compact ? 24 : 18), row, lift.Now?.Number ?? "-");
+        canvas.WriteRight(size.Columns - (worded ? 24 : 18), row, lift.Now?.Number ?? "-");
         canvas.WriteRight(size.Columns - 10, row, lift.Next.ToString(), Look.Bold);
         canvas.Write(size.Columns - 9, row, lift.Word);
     }

@@ -50,6 +50,21 @@ public class WeekSummaryTests
         Lasting(history.Sessions[0], 600).Should().Match<SessionRecord>(s => WeekWork.Of(IsoWeek.Of(s.Date), new TrainingHistory(new[] { s }, null), AllExercises).Trained == Duration.FromHours(4));
     }
 
+    [Fact]
+    public void Sleep_is_the_mean_of_the_nights_that_ended_in_the_week_and_hidden_with_the_rest()
+    {
+        var nights = new[] { (-1, 9), (0, 6), (3, 5), (6, 6), (7, 9) }.Select((n, i) =>
+            (Fact)new DayTold(new FactId("told", i + 1), Monday.AtMidnight().InUtc().ToInstant(), Monday.PlusDays(n.Item1)) { Slept = Duration.FromHours(n.Item2) });
+        var history = new TrainingHistory([], [.. nights]);
+
+        var sleep = Of(history, [], Monday.PlusDays(6)).Sleep!;
+
+        (sleep.Mean.TotalMinutes, sleep.Nights, sleep.UnderFloor).Should().Be((340, 3, true));
+        sleep.Text.Should().Be("5 h 40 a night over 3 nights, under the floor of 6 h");
+        Of(history, [], Monday.PlusDays(20)).Sleep.Should().BeNull("no night of that week was told");
+        WeekSummary.For(Beginners, AllExercises, Garage, Ottoline with { Body = new() { Hidden = true } }, history, [], Monday.PlusDays(6)).Sleep.Should().BeNull();
+    }
+
     private static SessionRecord Lasting(SessionRecord session, int minutes) => session with
     {
         Facts = [.. session.Facts.Select(f => f is SetDone set ? set with { At = session.Head.Begun + Duration.FromMinutes(minutes) } : f)],
