@@ -40,7 +40,7 @@ public static class KeyTable
             [KeyPress.Escape]),
         new(Verb.Today, "/ 1", "Home", "today's plan, and its order", "today's plan, and its order", "",
             [new(KeyCode.Home)]),
-        new(Verb.LookBack, "/ * 3", "PgUp", "look back", "look back", "",
+        new(Verb.LookBack, "/ * 3", "PgUp", "look back", "look back", "before a session: each exercise",
             [new(KeyCode.PageUp)]),
         new(Verb.LookAhead, "/ * 4", "PgDn", "look ahead", "look ahead", "",
             [new(KeyCode.PageDown)]),

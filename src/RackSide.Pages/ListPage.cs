@@ -71,7 +71,7 @@ public sealed record ListPage(string Title, IReadOnlyList<ListLine> Lines, int C
     private string Head(int index)
     {
         var box = Lines[index].Ticked switch { true => "[x] ", false => "[ ] ", null => "" };
-        var digit = Numbered ? $"{index + 1}  " : "";
+        var digit = !Numbered ? "" : index < 9 ? $"{index + 1}  " : "   ";
         return $"{(index == Chosen ? '>' : ' ')} {digit}{box}";
     }
 

@@ -16,6 +16,9 @@ public readonly record struct PageSize(int Columns, int Rows)
     /// <summary>Whether only the large digits and the keys are wanted.</summary>
     public bool Big { get; init; }
 
+    /// <summary>Whether the terminal's font has eighths of a block; the fonts of the Linux console have none.</summary>
+    public bool Fine { get; init; }
+
     /// <summary>Whether nothing may flash.</summary>
     public bool Steady { get; init; }
 

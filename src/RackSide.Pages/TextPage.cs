@@ -8,6 +8,9 @@ public sealed record TextPage(string Title, IReadOnlyList<string> Paragraphs) : 
     // On the smallest page no text of ours is longer than this.
     private const int MostLines = 30;
 
+    /// <summary>Lines that stand above the paragraphs as they are; empty for none.</summary>
+    internal IReadOnlyList<BodyLine> Picture { get; init; } = [];
+
     /// <summary>How many lines were moved on, on a page too small for the text; whatever is more than can be is as much as can be.</summary>
     public int MovedOn { get; init; }
 
@@ -30,7 +33,7 @@ public sealed record TextPage(string Title, IReadOnlyList<string> Paragraphs) : 
 
     private List<IReadOnlyList<BodyLine>> Parts(PageSize size)
     {
-        List<IReadOnlyList<BodyLine>> parts = [];
+        List<IReadOnlyList<BodyLine>> parts = Picture.Count > 0 ? [Picture] : [];
         for (var i = 0; i < Paragraphs.Count; i++)
         {
             var lines = BodyText.Lines(Paragraphs[i], size);

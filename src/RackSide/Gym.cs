@@ -203,6 +203,10 @@ internal sealed class Gym : IDisposable
     /// <param name="but">A session that is passed over; null for none.</param>
     public TrainingHistory Recent(Lifter lifter, FactId? but = null) => Read(lifter, c => c.Id != but, LookBack.ForPlan);
 
+    /// <summary>What a lifter has done of an exercise, oldest first; only the sessions that tell of it are read.</summary>
+    public IReadOnlyList<Performance> Done(Lifter lifter, Exercise exercise) =>
+        [.. Read(lifter, _ => true, cards => LookBack.ForExercise(cards, exercise.Id)).Of(exercise.Id)];
+
     /// <summary>What today asks of a lifter.</summary>
     public TodaysPlan TodaysPlan(Lifter lifter, TrainingDay? asked = null) =>
         Planner.For(Plan, Catalogue, Kit, lifter, Recent(lifter), Today, asked);

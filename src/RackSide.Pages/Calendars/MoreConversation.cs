@@ -37,6 +37,9 @@ public enum MoreChoice
 
     /// <summary>The settings of the screen, the sound and the keys.</summary>
     Settings,
+
+    /// <summary>What was done, exercise by exercise.</summary>
+    LookBack,
 }
 
 /// <summary>A short list behind today's plan.</summary>
@@ -61,6 +64,7 @@ public sealed class MoreConversation(
         .. hidden ? [] : new[] { ("check-in: body weight, sleep, food", MoreChoice.CheckIn), ("body: weight, food, sleep", MoreChoice.Body) },
         ("this gym's kit", MoreChoice.Kit),
         ("settings: screen, sound, keys", MoreChoice.Settings),
+        ("look back: each exercise", MoreChoice.LookBack),
         ("back to the plan", MoreChoice.Back),
     ];
 
@@ -78,7 +82,7 @@ public sealed class MoreConversation(
     /// <inheritdoc/>
     protected override Page Draw(PageSize size, string? said) => new ListPage(title, [.. lines.Select(l => new ListLine(l.Text))], chosen)
     {
-        Hints = [new("ENTER", "choose"), new($"1-{lines.Length}", "at once"), new("+ -", "up, down"), new("/", "back"), new("!", "stop signs")],
+        Hints = [new("ENTER", "choose"), new($"1-{Math.Min(9, lines.Length)}", "at once"), new("+ -", "up, down"), new("/", "back"), new("!", "stop signs")],
         Said = said,
     }.Draw(size);
 
@@ -88,6 +92,7 @@ public sealed class MoreConversation(
         var line = key.IsAccept() ? chosen : ListPage.Move(key, chosen, lines.Length);
         chosen = line ?? chosen;
         Choice = key.IsBack() ? MoreChoice.Back
+            : KeyTable.VerbOf(key) == Verb.LookBack ? MoreChoice.LookBack
             : key.IsAccept() || (line is not null && key.Digit() is not null) ? lines[chosen].Choice
             : null;
         return line is null && Choice is null ? Notice.DeadKey : null;

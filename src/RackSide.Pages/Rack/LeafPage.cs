@@ -1,5 +1,7 @@
 using System.Diagnostics;
+using RackSide.Pages.LookBacks;
 using RackSide.Training.Sessions;
+using RackSide.Training.Summary;
 
 namespace RackSide.Pages.Rack;
 
@@ -17,7 +19,7 @@ internal static class LeafPage
         {
             Leaf.CueCard => CueCard(s),
             Leaf.TodaysPlan => new TextPage("TODAY'S PLAN", [.. TodaysPlan(s, size)]),
-            Leaf.LookBack => new TextPage("LOOK BACK", [.. LookLines.Back(s)]),
+            Leaf.LookBack => new TextPage("LOOK BACK", [.. LookLines.Back(s)]) { Picture = Chart(s, size) },
             Leaf.LookAhead => new TextPage("LOOK AHEAD", [.. LookLines.Ahead(s)]),
             Leaf.Help => new TextPage("THE KEYS", [.. HelpLines.For(BodyText.Width(size))]),
             _ => throw new UnreachableException(),
@@ -28,6 +30,11 @@ internal static class LeafPage
     private static IReadOnlyList<KeyHint> Hints(Leaf what) => what == Leaf.TodaysPlan
         ? [new("ENTER", "back to the session"), new("1-9", "do that one next", "do next")]
         : [new("ENTER", "back to the session")];
+
+    private static IReadOnlyList<BodyLine> Chart(Session s, PageSize size) =>
+        LookLines.InHand(s) is { } item && new ExerciseCourse(s.Setting.Catalogue[item.Asked.Exercise], [.. s.Setting.Before.Of(item.Asked.Exercise)], s.Setting.WeighIns) is { Done.Count: > 1 } course
+            ? LookBackPage.Chart(course, CourseOf.Load, size)
+            : [];
 
     /// <summary>Each slot in the order it comes; what can be done next has the digit that says so.</summary>
     private static IEnumerable<string> TodaysPlan(Session s, PageSize size)

@@ -11,7 +11,7 @@ internal static class LookLines
 
     public static IEnumerable<string> Back(Session s)
     {
-        if ((s.Place.Current as SlotItem ?? LastDone(s)) is not { } item)
+        if (InHand(s) is not { } item)
         {
             yield return "Nothing was done yet.";
             yield break;
@@ -42,11 +42,16 @@ internal static class LookLines
         }
     }
 
+    /// <summary>The item that is looked back at: the one in hand, or else the last one done.</summary>
+    public static SlotItem? InHand(Session s) => s.Place.Current as SlotItem ?? LastDone(s);
+
     private static SlotItem? LastDone(Session s) =>
         s.LastSet is { } last ? s.Place.Agenda.OfType<SlotItem>().FirstOrDefault(i => i.Slot == last.Set.Slot) : null;
 
-    private static string Row(IReadOnlyList<SetResult> sets) =>
+    /// <summary>The sets of a day: <c>67.5 kg x 5 5 5 4</c>.</summary>
+    public static string Row(IReadOnlyList<SetResult> sets) =>
         $"{(sets[0].Set.Load is { Amount: > 0 } load ? $"{load} x " : "")}{Words.Row(sets)}{(sets[0].Set.Kind == SetKind.Hold ? " s" : "")}";
 
-    private static string Noted(IReadOnlyList<string> notes) => notes.Count == 0 ? "" : $"; noted: {string.Join(", ", notes)}";
+    /// <summary>What was noted of them, led by a semicolon; empty for nothing.</summary>
+    public static string Noted(IReadOnlyList<string> notes) => notes.Count == 0 ? "" : $"; noted: {string.Join(", ", notes)}";
 }

@@ -40,6 +40,9 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
     /// <summary>Whether the list behind the plan was asked for: less time, the calendar, days away.</summary>
     public bool More { get; private set; }
 
+    /// <summary>Whether the lifter looks back at what was done.</summary>
+    public bool LooksBack { get; private set; }
+
     /// <summary>The slot, from 0, for which the lifter wants to tell a set known from elsewhere; null where that was not asked for.</summary>
     public int? KnowsASet { get; private set; }
 
@@ -72,6 +75,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
             case Verb.Accept: Begun = left = true; return null;
             case Verb.Menu or Verb.Leave: left = true; return null;
             case Verb.Other: More = left = true; return null;
+            case Verb.LookBack: LooksBack = left = true; return null;
             case Verb.Point when CanBeTold: (KnowsASet, left) = (chosen, true); return null;
             case Verb.Point: return GoesOnByItself;
             case Verb.More when key.Code != KeyCode.Up: return Choose(chosen + 1);

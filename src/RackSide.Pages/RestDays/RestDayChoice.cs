@@ -28,6 +28,9 @@ public abstract record RestDayChoice
     /// <summary>The page of days away.</summary>
     public sealed record AwayPage : RestDayChoice;
 
+    /// <summary>What was done, exercise by exercise.</summary>
+    public sealed record LookBack : RestDayChoice;
+
     /// <summary>What the gym owns.</summary>
     public sealed record KitPage : RestDayChoice;
 

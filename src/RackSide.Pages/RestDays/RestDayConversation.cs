@@ -14,7 +14,7 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
         ("this week's page", new RestDayChoice.WeekPage()),
         ("the next four weeks", new RestDayChoice.CalendarPage()),
         ("days away", new RestDayChoice.AwayPage()),
-        (texts.Hidden ? "more: kit, settings" : "more: body, kit, settings", null),
+        (texts.Hidden ? "more: look back, kit, settings" : "more: look back, body, kit, settings", null),
         ("leave, nothing more today", new RestDayChoice.Leave()),
     ];
 
@@ -24,6 +24,7 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
         .. texts.Hidden ? [] : new (string, RestDayChoice?)[] { ("body: weight, food, sleep", new RestDayChoice.BodyPage()) },
         ("this gym's kit", new RestDayChoice.KitPage()),
         ("settings: screen, sound, keys", new RestDayChoice.Settings()),
+        ("look back: each exercise", new RestDayChoice.LookBack()),
         ("back", null),
     ];
 
@@ -57,6 +58,11 @@ public sealed class RestDayConversation(RestDayTexts texts) : StillConversation
         if (key.IsAccept() || (line is not null && key.Digit() is not null))
         {
             Take(Lines[Chosen].Choice);
+        }
+        else if (KeyTable.VerbOf(key) == Verb.LookBack)
+        {
+            Choice = new RestDayChoice.LookBack();
+            return null;
         }
         else if (onMore && key.IsBack())
         {

@@ -28,6 +28,9 @@ public sealed record Appearance
     /// <summary>Whether the bar that says LIFT flashes when a rest is over; where not, it stands still.</summary>
     public bool Flash { get; init; } = true;
 
+    /// <summary>Whether charts may end in eighths of a block, where not only ASCII is drawn.</summary>
+    public bool Fine { get; init; }
+
     /// <summary>A page's size, with what of this concerns the drawing.</summary>
-    public PageSize Of(int columns, int rows) => new(columns, rows) { Big = Big, Steady = !Flash };
+    public PageSize Of(int columns, int rows) => new(columns, rows) { Big = Big, Steady = !Flash, Fine = Fine && !SevenBit };
 }

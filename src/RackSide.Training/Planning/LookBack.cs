@@ -60,6 +60,20 @@ public static class LookBack
         return cards.Where(c => c.Date >= from).Concat(firsts).Select(c => c.Id).Concat(ForPlan(cards)).ToHashSet();
     }
 
+    /// <summary>The sessions that tell of an exercise, by itself or by a set of it in another's place.</summary>
+    /// <param name="cards">Those of all of a lifter's sessions.</param>
+    /// <param name="exercise">The exercise's id.</param>
+    public static IReadOnlySet<FactId> ForExercise(IEnumerable<SessionCard> cards, string exercise) =>
+        cards.Where(c => c.Tells.Any(t => t.Split(' ').Contains(exercise))).Select(c => c.Id).ToHashSet();
+
+    /// <summary>The exercises that were done, the one done last first.</summary>
+    /// <param name="cards">Those of all of a lifter's sessions.</param>
+    public static IReadOnlyList<string> Exercises(IEnumerable<SessionCard> cards) =>
+        [.. cards.OrderByDescending(c => c.Date).SelectMany(c => c.Tells).Select(Done).OfType<string>().Distinct()];
+
+    /// <summary>The exercise of what a card tells of one in a slot; null where it tells of something else.</summary>
+    private static string? Done(string told) => !IsMilestone(told) && told.Split(' ') is [_, var exercise, _, ..] ? exercise : null;
+
     private static IEnumerable<string> Tells(SessionRecord session, bool trained)
     {
         foreach (var done in session.Performances)

@@ -55,7 +55,8 @@ internal static class ScreenCommand
     {
         var tint = parsed.GetValue(command.LookOf) is { } word ? ScreenReader.Tints.Parse(word) ?? throw NoLook(word) : (Tint?)null;
         var (ascii, big, poor) = (parsed.GetValue(command.Ascii), parsed.GetValue(command.Big), Locale.IsSevenBit(around.Environment));
-        return screen => new Appearance { Tint = tint ?? screen.Tint, SevenBit = ascii || (screen.SevenBit ?? poor), Big = big || screen.Big, Flash = screen.Flash };
+        var fine = around.Environment("TERM") is { Length: > 0 } and not "linux";
+        return screen => new Appearance { Tint = tint ?? screen.Tint, SevenBit = ascii || (screen.SevenBit ?? poor), Big = big || screen.Big, Flash = screen.Flash, Fine = fine };
     }
 
     private static Refusal NoLook(string word) => new(ExitCode.Usage, $"--look: \"{word}\" is no look; write hues, grey or contrast");

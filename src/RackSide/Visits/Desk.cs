@@ -5,16 +5,19 @@ using RackSide.Pages.Bodies;
 using RackSide.Pages.Calendars;
 using RackSide.Pages.Kits;
 using RackSide.Pages.Lifters;
+using RackSide.Pages.LookBacks;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
 using RackSide.Pages.Settings;
 using RackSide.Pages.SetUps;
+using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Measures;
 using RackSide.Training.Planning;
 using RackSide.Training.Plans;
 using RackSide.Training.Schedule;
 using RackSide.Training.Sessions;
+using RackSide.Training.Summary;
 
 namespace RackSide.Visits;
 
@@ -148,6 +151,11 @@ internal sealed class Desk
     /// <summary>The next four weeks.</summary>
     public CalendarConversation Calendar(Lifter lifter) =>
         new(TrainingCalendar.For(gym.Plan, gym.Recent(lifter), gym.Today, gym.WeekStarts));
+
+    /// <summary>What was done, exercise by exercise; of one only the sessions that tell of it are read.</summary>
+    public LookBackConversation LookBack(Lifter lifter) => new(
+        [.. Training.Planning.LookBack.Exercises(gym.Logbook.Cards(lifter.Key)).Select(gym.Catalogue.Find).OfType<Exercise>()],
+        exercise => new ExerciseCourse(exercise, gym.Done(lifter, exercise), gym.Logbook.WeighIns(lifter.Key)));
 
     /// <summary>What this gym owns.</summary>
     public KitConversation Kit() => new(gym.Kit);

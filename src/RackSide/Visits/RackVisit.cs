@@ -5,6 +5,7 @@ using RackSide.Pages.Bodies;
 using RackSide.Pages.Calendars;
 using RackSide.Pages.Kits;
 using RackSide.Pages.Lifters;
+using RackSide.Pages.LookBacks;
 using RackSide.Pages.Rack;
 using RackSide.Pages.RestDays;
 using RackSide.Pages.Settings;
@@ -149,7 +150,7 @@ internal sealed class RackVisit : IConversation, IDisposable
         if (gym.Today != shownOn)
         {
             shownOn = gym.Today;
-            if (inner is TodayConversation or RestDayConversation or MoreConversation or CalendarConversation or StandingConversation or ShareConversation)
+            if (inner is TodayConversation or RestDayConversation or MoreConversation or CalendarConversation or StandingConversation or ShareConversation or LookBackConversation)
             {
                 inner = desk.Today(Lifter!);
                 inner.Wake = wake;
@@ -236,6 +237,8 @@ internal sealed class RackVisit : IConversation, IDisposable
         StandingConversation { Choice: BodyChoice.Profile } => desk.Profile(Lifter!),
         StandingConversation => desk.Today(Lifter!),
         ProfileConversation { Profile: { } told } => Told(told),
+        MoreConversation { Choice: MoreChoice.LookBack } or RestDayConversation { Choice: RestDayChoice.LookBack } or TodayConversation { LooksBack: true } => desk.LookBack(Lifter!),
+        LookBackConversation => desk.Today(Lifter!),
         MoreConversation { Choice: MoreChoice.Kit } => desk.Kit(),
         KitConversation kit => desk.Kit(Lifter!, kit),
         MoreConversation => desk.Within(Lifter!, null),

@@ -121,7 +121,8 @@ public class CalendarPageTests
     [InlineData("6", MoreChoice.Body)]
     [InlineData("7", MoreChoice.Kit)]
     [InlineData("8", MoreChoice.Settings)]
-    [InlineData("9", MoreChoice.Back)]
+    [InlineData("9", MoreChoice.LookBack)]
+    [InlineData("PGUP", MoreChoice.LookBack)]
     [InlineData("/", MoreChoice.Back)]
     public void Behind_the_plan_are_less_time_the_calendar_and_days_away(string keys, MoreChoice choice)
     {

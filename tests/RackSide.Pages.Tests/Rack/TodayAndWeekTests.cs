@@ -39,6 +39,10 @@ public class TodayAndWeekTests
     }
 
     [Fact]
+    public void PGUP_looks_back_before_the_session_begins() =>
+        Today("PGUP").Should().Match<TodayConversation>(t => t.Ended && t.LooksBack && !t.Begun);
+
+    [Fact]
     public void On_a_compact_page_the_why_line_is_that_of_the_slot_looked_at()
     {
         var page = new PageSize(50, 15);

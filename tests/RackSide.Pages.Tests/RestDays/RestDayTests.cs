@@ -93,8 +93,10 @@ public class RestDayTests
         After("5").Choice.Should().Be(new RestDayChoice.AwayPage());
         After("6 2").Choice.Should().Be(new RestDayChoice.KitPage());
         After("6 3").Choice.Should().Be(new RestDayChoice.Settings());
+        After("6 4").Choice.Should().Be(new RestDayChoice.LookBack());
+        After("PGUP").Choice.Should().Be(new RestDayChoice.LookBack());
         After("6 / 3").Choice.Should().Be(new RestDayChoice.WeekPage());
-        After("6 4 3").Choice.Should().Be(new RestDayChoice.WeekPage());
+        After("6 5 3").Choice.Should().Be(new RestDayChoice.WeekPage());
     }
 
     // 20 kg is 44.09 lb and 350 kg is 771.6 lb; 1 lb is exactly 0.45359237 kg (NIST SP 811, appendix B).

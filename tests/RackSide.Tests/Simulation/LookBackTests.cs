@@ -43,6 +43,24 @@ public class LookBackTests
         }
     }
 
+    [Theory]
+    [InlineData(6, true)]
+    public void Every_exercise_is_looked_back_at_as_with_the_whole_history_read(int seed, bool rolls)
+    {
+        var life = new RestlessLife(seed, rolls);
+        _ = life.Live(2 * 52).Count();
+
+        var all = new TrainingHistory(life.Sessions);
+        var done = life.Sessions.SelectMany(s => s.Prescriptions).Select(p => p.Exercise).Distinct().Where(e => all.Of(e).Any()).ToList();
+
+        LookBack.Exercises(life.Cards).Should().BeEquivalentTo(done).And.HaveCountGreaterThan(10);
+        foreach (var exercise in done)
+        {
+            var read = LookBack.ForExercise(life.Cards, exercise);
+            new TrainingHistory([.. life.Sessions.Where(s => read.Contains(s.Head.Id))]).Of(exercise).Should().Equal(all.Of(exercise), exercise);
+        }
+    }
+
     [Fact]
     public void A_shorter_look_back_is_found_out()
     {

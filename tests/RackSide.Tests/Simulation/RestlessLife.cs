@@ -35,6 +35,9 @@ internal sealed class RestlessLife(int seed, bool rolls)
 
     public IReadOnlyList<SessionRecord> Sessions => sessions;
 
+    /// <summary>The cards of all sessions.</summary>
+    public IReadOnlyList<SessionCard> Cards => cards;
+
     /// <summary>Which rules have spoken.</summary>
     public HashSet<string> Reasons { get; } = [];
 
