@@ -14,11 +14,14 @@ public static class MuscleLines
     /// <param name="width">The most columns of a line; words are kept whole.</param>
     public static IReadOnlyList<string> Of(IReadOnlyList<MuscleSets> muscles, PushPull balance, int width)
     {
-        var groups = muscles.Where(m => m.Direct > 0).Select(m => FormattableString.Invariant($"{m.Group.Name()} {m.Counted:0.#}")).ToList();
+        var groups = muscles.Where(m => m.Direct > 0).Select(m => FormattableString.Invariant($"{m.Group.Name()}{Joint}{m.Counted:0.#}")).ToList();
         return groups.Count == 0
             ? []
             : [.. Wrapped($"sets, estimated: {string.Join(", ", groups)}", width), .. Wrapped(Balance(balance), width)];
     }
+
+    // A group and its number stay on one line.
+    private const char Joint = '\u00a0';
 
     private static string Balance(PushPull balance) => FormattableString.Invariant(
         $"push {balance.Push}, pull {balance.Pull}; for size about {MuscleSets.AboutEnough} a muscle");
@@ -36,6 +39,6 @@ public static class MuscleLines
             lines[^1] += lines[^1].Length > 0 ? " " + word : word;
         }
 
-        return lines;
+        return [.. lines.Select(l => l.Replace(Joint, ' '))];
     }
 }

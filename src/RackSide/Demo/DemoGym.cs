@@ -3,6 +3,7 @@ using RackSide.Files;
 using RackSide.Logbook;
 using RackSide.Places;
 using RackSide.Time;
+using RackSide.Training.History;
 
 namespace RackSide.Demo;
 
@@ -52,5 +53,17 @@ internal static class DemoGym
         }
 
         logbook.Import(weeks.Of(Tollbooth.Stories, logbook.NextId()));
+        foreach (var story in Tollbooth.Stories)
+        {
+            Tell(logbook, story.Joins(now).Key, weeks.Nights(story, logbook.NextId));
+        }
+    }
+
+    private static void Tell(LiteLogbook logbook, string lifter, IEnumerable<DayTold> nights)
+    {
+        foreach (var night in nights)
+        {
+            logbook.Tell(lifter, night);
+        }
     }
 }

@@ -27,6 +27,9 @@ internal sealed record Story
     /// <summary>What goes otherwise than planned, by the number of the strength day, the first being 1.</summary>
     public IReadOnlyDictionary<int, Incident> Incidents { get; init; } = new Dictionary<int, Incident>();
 
+    /// <summary>How nights go, where they are told; null where they are not.</summary>
+    public Nights? Nights { get; init; }
+
     /// <summary>A spell in which one motion goes badly.</summary>
     public Spell? Spell { get; init; }
 }

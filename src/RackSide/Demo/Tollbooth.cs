@@ -42,6 +42,7 @@ internal static class Tollbooth
             WeightAWeek = 0.15,
             Scatter = 0.4,
         },
+        Nights = new Nights(7.3, 28..42, 5.6),
         Spell = new Spell(Motion.VerticalPush, 9, 11, 0.82),
         Incidents = new Dictionary<int, Incident>
         {

@@ -23,6 +23,8 @@ namespace RackSide.Demo;
 /// <param name="zone">The gym's time zone.</param>
 internal sealed class TwelveWeeks(Plan plan, Catalogue catalogue, GymKit kit, LocalDate today, DateTimeZone zone)
 {
+    private static readonly LocalTime Morning = new(7, 0);
+
     private readonly KitLoads loads = new(kit);
     private readonly LocalDate first = today.PlusDays(-Tollbooth.Days);
 
@@ -51,6 +53,14 @@ internal sealed class TwelveWeeks(Plan plan, Catalogue catalogue, GymKit kit, Lo
 
         return all;
     }
+
+    /// <summary>The nights a lifter told of, each on its morning.</summary>
+    /// <param name="story">Who slept.</param>
+    /// <param name="next">Gives the identity of the next fact.</param>
+    public IEnumerable<DayTold> Nights(Story story, Func<FactId> next) => (story.Nights?.Over(story.Seed, Tollbooth.Days) ?? [])
+        .Where(n => !IsAway(story, n.Day))
+        .Select(n => (Date: first.PlusDays(n.Day), n.Slept))
+        .Select(n => new DayTold(next(), n.Date.At(Morning).InZoneLeniently(zone).ToInstant(), n.Date) { Slept = n.Slept });
 
     private bool IsAway(Story story, int day) =>
         (day >= story.Away.Start.Value && day < story.Away.End.Value)

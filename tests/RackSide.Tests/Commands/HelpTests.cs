@@ -24,6 +24,7 @@ public class HelpTests(Tollbooth gym)
             ran.Lines[0].Should().Be("Examples:", path);
             ran.Lines[1].Should().StartWith("  rackside", path);
             ran.Out.Should().NotContain("/?").And.NotContain("/h");
+            ran.Lines.Should().OnlyContain(l => l.Length <= 80, path);
         }
     }
 
