@@ -35,6 +35,24 @@ public class LogbookTests
         }
     }
 
+    // Found by a kill between the two: opening copied the log before it had a journal to begin anew, and was refused its own file.
+    [Fact]
+    public void A_session_whose_end_is_in_the_journal_alone_is_opened_and_copied()
+    {
+        var book = Open();
+        var head = Tollbooth.Head(book.NextId());
+        book.Begin(head);
+        book.Append(head.Id, new SessionClosed(book.NextId(), Tollbooth.Evening));
+        var killed = disk.Clone();
+
+        using var again = LiteLogbook.Open(killed, Tollbooth.Evening);
+
+        again.Report.Sentence.Should().BeNull();
+        again.Open("ottoline").Should().BeNull();
+        again.Sessions("ottoline").Should().ContainSingle().Which.Closed.Should().BeTrue();
+        LogbookSnapshot.Read(killed[FileNames.Copy], "copy.db").Sessions("ottoline").Should().ContainSingle().Which.Closed.Should().BeTrue();
+    }
+
     [Fact]
     public void Any_facts_in_any_order_come_back_in_the_order_written() =>
         Gen.Select(Gens.Head, Gens.Fact.List[1, 8]).Sample(
