@@ -241,13 +241,26 @@ internal sealed class Gym : IDisposable
         };
     }
 
-    /// <summary>What the logbook holds now; null where there is none.</summary>
+    /// <summary>What the logbook holds now, with the file of house rules; null where there is none.</summary>
     public LogbookSnapshot? Snapshot() => Logbook switch
     {
-        LiteLogbook own => own.Snapshot(),
-        LogbookSnapshot seen => seen,
+        LiteLogbook own => own.Snapshot(RulesAtRest()),
+        LogbookSnapshot seen => seen.WithHouseRules(RulesAtRest()),
         _ => null,
     };
+
+    // A logbook without them is worth more than none.
+    private byte[]? RulesAtRest()
+    {
+        try
+        {
+            return File.Exists(Folders.GymFile) ? File.ReadAllBytes(Folders.GymFile) : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
 
     /// <summary>Makes a backup where something was written since the last; the older ones are thinned by the house rules.</summary>
     /// <returns>A sentence where it could not be made; else null.</returns>
@@ -262,7 +275,7 @@ internal sealed class Gym : IDisposable
         backedUp = own.Writes;
         try
         {
-            new Backups(BackupFolder).Rotate(own.Snapshot(), Today, most);
+            new Backups(BackupFolder).Rotate(own.Snapshot(RulesAtRest()), Today, most);
             return null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
