@@ -140,7 +140,7 @@ internal sealed class Desk
 
     /// <summary>The plan with other variants of the same motions; the chance comes from the clock, and each time anew.</summary>
     public IConversation Play(Lifter lifter) => OfferAgain(Planner.Played(
-        whole!, (int)(gym.Clock.GetCurrentInstant().ToUnixTimeMilliseconds() % int.MaxValue), gym.Catalogue, gym.Kit, lifter, gym.History(lifter), offeredOn));
+        whole!, (int)(gym.Clock.GetCurrentInstant().ToUnixTimeMilliseconds() % int.MaxValue), gym.Catalogue, gym.Kit, lifter, gym.Recent(lifter), offeredOn));
 
     /// <summary>The settings of the screen, the sound and the keys.</summary>
     public SettingsConversation Settings() => new(new RackSettings(gym.Rules!.Screen, gym.Rules.Sound), gym.Keep);

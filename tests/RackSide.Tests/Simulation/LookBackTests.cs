@@ -1,6 +1,8 @@
 using NodaTime;
+using RackSide.Commands;
 using RackSide.Training.History;
 using RackSide.Training.Planning;
+using RackSide.Training.Strength;
 
 namespace RackSide.Simulation;
 
@@ -41,6 +43,26 @@ public class LookBackTests
             string.Join('\n', bounded.Lines).Should().Be(string.Join('\n', whole.Lines), $"it is {day.Date}");
             bounded.Lifts.Should().Equal(whole.Lifts);
         }
+    }
+
+    [Fact]
+    public void Records_by_cards_are_those_of_every_session_read()
+    {
+        var life = new RestlessLife(6, rolls: false);
+        life.Live(3 * 52).Count().Should().BePositive();
+        var (history, cards) = (new TrainingHistory(life.Sessions), life.Sessions.Select(LookBack.Card).ToList());
+        var told = 0;
+        foreach (var exercise in SimulatedYear.Exercises.All)
+        {
+            var asked = new ExerciseAsked(exercise.Name, exercise, null);
+            var read = RepRecord.Of(exercise, history.Of(exercise.Id));
+
+            asked.Records(SimulatedYear.Exercises, cards.Where(asked.In)).SelectMany(r => r.Records).Should().Equal(read, exercise.Name);
+            asked.Count(cards).Should().Be(history.Of(exercise.Id).Count(), exercise.Name);
+            told += read.Count;
+        }
+
+        told.Should().BeGreaterThan(30);
     }
 
     [Fact]
