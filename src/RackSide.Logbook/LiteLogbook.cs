@@ -226,12 +226,15 @@ public sealed class LiteLogbook : ILogbook
     }
 
     /// <summary>What it holds now, also what only the journal could take; for a backup or an export.</summary>
-    public LogbookSnapshot Snapshot()
+    /// <param name="houseRules">The file of house rules that goes with it; null for none.</param>
+    public LogbookSnapshot Snapshot(byte[]? houseRules = null)
     {
         lock (gate)
         {
             ObjectDisposedException.ThrowIf(closed, this);
-            return LogbookSnapshot.Read(Engines.Image(store.Register.Whole()), FileNames.Main);
+            var all = store.Register.Whole();
+            all.HouseRules = houseRules;
+            return LogbookSnapshot.Read(Engines.Image(all), FileNames.Main);
         }
     }
 

@@ -25,6 +25,9 @@ public sealed class LogbookSnapshot : ILogbook
     /// <summary>Everything it holds.</summary>
     internal Contents Contents { get; }
 
+    /// <summary>The file of house rules of that moment, byte for byte; null where it holds none.</summary>
+    public byte[]? HouseRules => Contents.HouseRules;
+
     /// <summary>The bytes of a log that holds it.</summary>
     internal byte[] Image => image.Value;
 
@@ -84,6 +87,14 @@ public sealed class LogbookSnapshot : ILogbook
         var contents = Contents.As(Contents.Rack, Contents.Writes);
         contents.Writes += sessions.Count(s => contents.Take(s) is not null)
             + weights.Count(w => contents.Take(new Entry.WeightKept(new KeptWeight(w.Id, w.Lifter, w.Weighed.Date, w.Weighed.Weight))) is not null);
+        return new LogbookSnapshot(contents);
+    }
+
+    /// <summary>The same with the file of house rules; null for without.</summary>
+    public LogbookSnapshot WithHouseRules(byte[]? rules)
+    {
+        var contents = Contents.As(Contents.Rack, Contents.Writes);
+        contents.HouseRules = rules;
         return new LogbookSnapshot(contents);
     }
 

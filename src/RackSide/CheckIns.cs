@@ -13,7 +13,7 @@ internal sealed class CheckIns(Gym gym, Lifter lifter)
 {
     /// <summary>All there is to say today.</summary>
     public BodyStanding Standing =>
-        BodyStanding.For(lifter, gym.Logbook.WeighIns(lifter.Key), gym.History(lifter).Told, gym.Today);
+        BodyStanding.For(lifter, gym.Logbook.WeighIns(lifter.Key), new TrainingHistory([], gym.Logbook.Told(lifter.Key)).Told, gym.Today);
 
     /// <summary>Why a weight is asked back; null where it is not.</summary>
     public string? Doubt(Mass weight, LocalDate on) => EntryDoubt.Of(weight, gym.Logbook.WeighIns(lifter.Key), lifter.Body, on);

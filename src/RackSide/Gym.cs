@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using NodaTime;
+using RackSide.Commands;
 using RackSide.Files;
 using RackSide.Kiosk;
 using RackSide.Logbook;
@@ -24,6 +25,9 @@ namespace RackSide;
 /// <summary>An opened gym: its rules, its plan, its logbook, and the clock on its wall.</summary>
 internal sealed class Gym : IDisposable
 {
+    // More weeks than a chart has columns, at two sessions a week.
+    private const int MostLookedBackAt = 160;
+
     private readonly Plan plan;
     private readonly IDisposable? closing;
     private readonly DateTimeZone? abroad;
@@ -203,9 +207,18 @@ internal sealed class Gym : IDisposable
     /// <param name="but">A session that is passed over; null for none.</param>
     public TrainingHistory Recent(Lifter lifter, FactId? but = null) => Read(lifter, c => c.Id != but, LookBack.ForPlan);
 
-    /// <summary>What a lifter has done of an exercise, oldest first; only the sessions that tell of it are read.</summary>
-    public IReadOnlyList<Performance> Done(Lifter lifter, Exercise exercise) =>
-        [.. Read(lifter, _ => true, cards => LookBack.ForExercise(cards, exercise.Id)).Of(exercise.Id)];
+    /// <summary>What a lifter has done of an exercise: the newest sessions that tell of it read, the records by all their cards.</summary>
+    public ExerciseCourse Course(Lifter lifter, Exercise exercise)
+    {
+        var cards = LookBack.Of(Logbook.Cards(lifter.Key), exercise.Id);
+        var newest = cards.TakeLast(MostLookedBackAt).Select(c => c.Id).ToHashSet();
+        var history = new TrainingHistory(Logbook.Sessions(lifter.Key, newest));
+        return new ExerciseCourse(exercise, [.. history.Of(exercise.Id)], Logbook.WeighIns(lifter.Key))
+        {
+            Records = [.. new ExerciseAsked(exercise.Name, exercise, null).Records(Catalogue, cards).SelectMany(r => r.Records)],
+            Earlier = cards.Count - newest.Count,
+        };
+    }
 
     /// <summary>What today asks of a lifter.</summary>
     public TodaysPlan TodaysPlan(Lifter lifter, TrainingDay? asked = null) =>
@@ -245,13 +258,26 @@ internal sealed class Gym : IDisposable
         };
     }
 
-    /// <summary>What the logbook holds now; null where there is none.</summary>
+    /// <summary>What the logbook holds now, with the file of house rules; null where there is none.</summary>
     public LogbookSnapshot? Snapshot() => Logbook switch
     {
-        LiteLogbook own => own.Snapshot(),
-        LogbookSnapshot seen => seen,
+        LiteLogbook own => own.Snapshot(RulesAtRest()),
+        LogbookSnapshot seen => seen.WithHouseRules(RulesAtRest()),
         _ => null,
     };
+
+    // A logbook without them is worth more than none.
+    private byte[]? RulesAtRest()
+    {
+        try
+        {
+            return File.Exists(Folders.GymFile) ? File.ReadAllBytes(Folders.GymFile) : null;
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
 
     /// <summary>Makes a backup where something was written since the last; the older ones are thinned by the house rules.</summary>
     /// <returns>A sentence where it could not be made; else null.</returns>
@@ -266,7 +292,7 @@ internal sealed class Gym : IDisposable
         backedUp = own.Writes;
         try
         {
-            new Backups(BackupFolder).Rotate(own.Snapshot(), Today, most);
+            new Backups(BackupFolder).Rotate(own.Snapshot(RulesAtRest()), Today, most);
             return null;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)

@@ -4,6 +4,7 @@ using RackSide.Logbook;
 using RackSide.Simulation;
 using RackSide.Training.History;
 using RackSide.Training.Planning;
+using RackSide.Training.Strength;
 using RackSide.Training.Summary;
 
 namespace RackSide.Benchmarks;
@@ -15,6 +16,7 @@ namespace RackSide.Benchmarks;
 internal static class OpeningTimes
 {
     private const int Rounds = 15;
+    private const string Squat = "back-squat";
 
     private static readonly Instant Now = Instant.FromUtc(2036, 11, 26, 12, 0);
 
@@ -87,10 +89,14 @@ internal static class OpeningTimes
             today).Lines.Count;
     }
 
+    // As `rackside history` does: the records of all by their cards, and the newest sixty read.
     private static void Exercise(LiteLogbook logbook)
     {
-        var which = logbook.Cards("first").Where(c => c.Tells.Any(t => t.Contains("back-squat", StringComparison.Ordinal))).Select(c => c.Id).ToHashSet();
-        _ = new TrainingHistory(logbook.Sessions("first", which)).Of("back-squat").Count();
+        var done = logbook.Cards("first").Where(c => c.Performed.Any(p => p.Exercise == Squat)).ToList();
+        _ = RepRecord.Of(
+            SimulatedYear.Exercises[Squat],
+            done.SelectMany(c => c.Loads.Where(l => l.Exercise == Squat).Select(l => new RepRecord(l.Reps, l.Load, c.Date)))).Count;
+        _ = new TrainingHistory(logbook.Sessions("first", done.TakeLast(60).Select(c => c.Id).ToHashSet())).Of(Squat).Count();
     }
 
     private static TrainingHistory Read(LiteLogbook logbook, Func<IReadOnlyList<SessionCard>, IReadOnlySet<FactId>> needed)

@@ -338,8 +338,10 @@ public class DamageTests
     public void A_logbook_of_a_newer_RackSide_is_left_alone()
     {
         var disk = RestingEvening();
-        using (var data = new TwoPhaseStream(disk.Open(FileNames.Main), writeAhead: false) { Writable = true })
-        using (var writeAhead = new TwoPhaseStream(disk.Open(FileNames.WriteAhead), writeAhead: true) { Writable = true })
+        using (var log = disk.Open(FileNames.Main))
+        using (var ahead = disk.Open(FileNames.WriteAhead))
+        using (var data = new TwoPhaseStream(log, writeAhead: false) { Writable = true })
+        using (var writeAhead = new TwoPhaseStream(ahead, writeAhead: true) { Writable = true })
         using (var engine = Engines.Open(data, writeAhead))
         {
             var about = new About("k3f9pz", 1, 0, 0, 0, 0, 0).ToDocument();

@@ -1,4 +1,6 @@
+using RackSide.Logbook.Storing;
 using RackSide.Training.Exercises;
+using RackSide.Training.Planning;
 
 namespace RackSide.Logbook.Tests;
 
@@ -33,6 +35,50 @@ public class LogbookTests
             book.Open("ottoline")!.Head.Id.Should().Be(head.Id);
             book.Sessions("bram").Should().BeEmpty();
         }
+    }
+
+    // Found by a kill between the two: opening copied the log before it had a journal to begin anew, and was refused its own file.
+    [Fact]
+    public void A_session_whose_end_is_in_the_journal_alone_is_opened_and_copied()
+    {
+        var book = Open();
+        var head = Tollbooth.Head(book.NextId());
+        book.Begin(head);
+        book.Append(head.Id, new SessionClosed(book.NextId(), Tollbooth.Evening));
+        var killed = disk.Clone();
+
+        using var again = LiteLogbook.Open(killed, Tollbooth.Evening);
+
+        again.Report.Sentence.Should().BeNull();
+        again.Open("ottoline").Should().BeNull();
+        again.Sessions("ottoline").Should().ContainSingle().Which.Closed.Should().BeTrue();
+        LogbookSnapshot.Read(killed[FileNames.Copy], "copy.db").Sessions("ottoline").Should().ContainSingle().Which.Closed.Should().BeTrue();
+    }
+
+    // A head that any generator makes has no sets of its exercises, so here are some that count for records.
+    [Fact]
+    public void Cards_of_a_log_at_rest_are_those_of_its_sessions()
+    {
+        using (var book = Open())
+        {
+            foreach (var load in new[] { 60m, 62.5m, 47.125m })
+            {
+                var head = Tollbooth.Head(book.NextId());
+                book.Begin(head);
+                for (var n = 1; n <= 5; n++)
+                {
+                    book.Append(head.Id, Tollbooth.Set(book.NextId(), n, n) with { Load = Mass.Kg(load) });
+                }
+            }
+        }
+
+        LogFile.OpenAtRest(disk)!.Value.Log.Dispose();
+        using var again = Open();
+        var cards = again.Cards("ottoline");
+
+        cards.Should().BeEquivalentTo(again.Sessions("ottoline").Select(LookBack.Card), o => o.WithStrictOrdering());
+        cards[2].Loads.Should().Equal(Enumerable.Range(1, 5).Select(n => new RepLoad("squat", "back-squat", n, Mass.Kg(47.125m))));
+        cards[2].Performed.Should().Equal(("squat", "back-squat"));
     }
 
     [Fact]

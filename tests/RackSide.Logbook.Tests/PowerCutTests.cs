@@ -71,7 +71,7 @@ public class PowerCutTests
         foreach (var sets in new[] { 14, 22, 3 })
         {
             using var book = LiteLogbook.Open(disk, Tollbooth.Evening, SmallJournal);
-            scribe.Train(book, sets);
+            scribe.Train(book, sets, closes: sets > 3);
         }
 
         return (disk, scribe);

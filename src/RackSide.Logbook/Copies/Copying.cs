@@ -16,7 +16,7 @@ internal static class Copying
 
     private static Contents Copy(Contents from, string rack, long writes, Func<string, bool> holds)
     {
-        var copy = new Contents(rack) { Writes = Math.Max(from.Writes, writes) + 1 };
+        var copy = new Contents(rack) { Writes = Math.Max(from.Writes, writes) + 1, HouseRules = from.HouseRules };
         List<Entry> entries =
         [
             .. from.Lifters.Where(l => holds(l.Key)).Select(l => new Entry.LifterKept(l)),

@@ -17,6 +17,8 @@ internal static class Replacing
     /// <exception cref="IOException">It could not be written; the old one is still there.</exception>
     public static void Install(IDisk disk, Contents contents, int journalRoom)
     {
+        // The house rules are a file of their own again: which of them holds is not the logbook's to say.
+        contents.HouseRules = null;
         var image = Engines.Image(contents);
         Prepare(disk, image);
         disk.Delete(FileNames.Journal);

@@ -85,6 +85,27 @@ internal static class Registers
 
         words.Write([.. card.Motions.Select(m => Words.Motions.Of(m).AsString)], to);
         words.Write(card.Tells, to);
+        to.Write7BitEncodedInt(card.Performed.Count);
+        foreach (var (slot, exercise) in card.Performed)
+        {
+            words.Write(slot, to);
+            words.Write(exercise, to);
+        }
+
+        to.Write7BitEncodedInt(card.Loads.Count);
+        foreach (var lifted in card.Loads)
+        {
+            Pack(lifted, to, words);
+        }
+    }
+
+    private static void Pack(RepLoad lifted, BinaryWriter to, WordTable words)
+    {
+        words.Write(lifted.Slot, to);
+        words.Write(lifted.Exercise, to);
+        to.Write7BitEncodedInt(lifted.Reps);
+        to.Write7BitEncodedInt64((long)(lifted.Load.Amount * 1000));
+        words.Write(Words.Units.Of(lifted.Load.Unit).AsString, to);
     }
 
     private static void Pack(FactId id, BinaryWriter to, WordTable words)
@@ -125,7 +146,23 @@ internal static class Registers
             Weighed = from.ReadBoolean() ? (Id(from, words), new Mass(from.ReadDecimal(), Words.Units.Of(words.Next(from)))) : null,
             Motions = [.. words.Several(from).Select(Words.Motions.Of)],
             Tells = words.Several(from),
+            Performed = Several(from, () => (words.Next(from), words.Next(from))),
+            Loads = Several(from, () => Lifted(from, words)),
         });
+    }
+
+    private static RepLoad Lifted(BinaryReader from, WordTable words) => new(
+        words.Next(from), words.Next(from), from.Read7BitEncodedInt(), new Mass(from.Read7BitEncodedInt64() / 1000m, Words.Units.Of(words.Next(from))));
+
+    private static T[] Several<T>(BinaryReader from, Func<T> next)
+    {
+        var several = new T[from.Read7BitEncodedInt()];
+        for (var i = 0; i < several.Length; i++)
+        {
+            several[i] = next();
+        }
+
+        return several;
     }
 
     private static FactId Id(BinaryReader from, WordTable words) => new(words.Next(from), from.Read7BitEncodedInt64());

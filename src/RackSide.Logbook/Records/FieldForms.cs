@@ -46,9 +46,9 @@ internal static class FieldForms
     /// <summary>Whether a record's field is a length of time.</summary>
     public static bool IsSeconds(string shown) => Kebab(shown).EndsWith(Seconds, StringComparison.Ordinal);
 
-    private static string Camel(string kebab) =>
-        string.Concat(kebab.Split('-').Select((part, i) => i == 0 ? part : char.ToUpperInvariant(part[0]) + part[1..]));
+    private static string Camel(string kebab) => !kebab.Contains('-', StringComparison.Ordinal) ? kebab
+        : string.Concat(kebab.Split('-').Select((part, i) => i == 0 ? part : char.ToUpperInvariant(part[0]) + part[1..]));
 
-    private static string Kebab(string camel) =>
-        string.Concat(camel.Select(c => char.IsAsciiLetterUpper(c) ? $"-{char.ToLowerInvariant(c)}" : c.ToString()));
+    private static string Kebab(string camel) => !camel.Any(char.IsAsciiLetterUpper) ? camel
+        : string.Concat(camel.Select(c => char.IsAsciiLetterUpper(c) ? $"-{char.ToLowerInvariant(c)}" : c.ToString()));
 }

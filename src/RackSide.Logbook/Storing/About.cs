@@ -19,8 +19,22 @@ internal sealed record About(string Rack, long Writes, int Lifters, int Sessions
     /// <summary>The version of the documents this code writes. Version 1 knew no facts told outside a session, version 2 no days and no bodies told.</summary>
     public const int Format = 3;
 
+    /// <summary>Whether the file of house rules lies in it, as it does in backups; told, so that one that vanished is noticed.</summary>
+    public bool HasRules { get; init; }
+
     /// <summary>The document for it.</summary>
-    public BsonDocument ToDocument() => new()
+    public BsonDocument ToDocument()
+    {
+        var document = Counts();
+        if (HasRules)
+        {
+            document["has-rules"] = true;
+        }
+
+        return document;
+    }
+
+    private BsonDocument Counts() => new()
     {
         ["_id"] = 1L,
         ["format"] = Format,
@@ -45,7 +59,10 @@ internal sealed record About(string Rack, long Writes, int Lifters, int Sessions
             document.Int("sessions"),
             document.Int("facts"),
             document.Int("weights"),
-            document.Int("format") == 1 ? 0 : document.Int("told"));
+            document.Int("format") == 1 ? 0 : document.Int("told"))
+        {
+            HasRules = document.ContainsKey("has-rules") && document.Flag("has-rules"),
+        };
 }
 
 /// <summary>A file of a later version, which must be left as it is.</summary>

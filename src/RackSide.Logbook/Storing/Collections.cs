@@ -21,6 +21,9 @@ internal static class Collections
     /// <summary>A document a fact told outside a session.</summary>
     public const string Told = "told";
 
+    /// <summary>One document, in backups alone: the file of house rules as it was then.</summary>
+    public const string HouseRules = "rules";
+
     /// <summary>Those that hold what was written.</summary>
     public static readonly IReadOnlyList<string> Kept = [Lifters, Sessions, Weights, Told];
 }

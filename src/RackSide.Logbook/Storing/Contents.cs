@@ -26,6 +26,9 @@ internal sealed class Contents(string rack) : IKeeping
     /// <summary>The highest count of any identity seen, of whatever rack; 0 where there is none.</summary>
     public long HighestSequence { get; private set; }
 
+    /// <summary>The file of house rules of the moment, in a backup; null in a log.</summary>
+    public byte[]? HouseRules { get; set; }
+
     /// <summary>The lifters.</summary>
     public IEnumerable<Lifter> Lifters => lifters.Values.OrderBy(l => l.Number).Select(l => l.Value);
 
@@ -43,7 +46,8 @@ internal sealed class Contents(string rack) : IKeeping
         lifters.Values.Select(l => Filing.Of(l.Value, l.Number))
             .Concat(sessions.Values.Select(s => Filing.Of(s.Value, s.Number)))
             .Concat(weights.Values.Select(w => Filing.Of(w.Value, w.Number)))
-            .Concat(told.Values.Select(t => Filing.Of(t.Value, t.Number)));
+            .Concat(told.Values.Select(t => Filing.Of(t.Value, t.Number)))
+            .Concat(HouseRules is { } rules ? [new Stored(Collections.HouseRules, Mapped.RulesFile.Of(rules))] : Array.Empty<Stored>());
 
     /// <summary>The session of that identity, or null.</summary>
     public SessionRecord? Session(FactId id) => sessions.TryGetValue(id, out var found) ? found.Value : null;

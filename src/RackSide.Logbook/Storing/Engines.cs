@@ -28,7 +28,7 @@ internal static class Engines
         {
             engine.Pragma("CHECKPOINT", CheckpointPages);
             engine.EnsureIndex(Collections.Sessions, "date", "$.date", unique: false);
-            engine.Write(contents.Documents, contents.About);
+            engine.Write(contents.Documents, contents.About with { HasRules = contents.HouseRules is not null });
         }
 
         return data.ToArray();
@@ -67,8 +67,9 @@ internal static class Engines
             }
         }
 
+        contents.HouseRules = engine.Find(Collections.HouseRules, new Query()).Select(d => RulesFile.Read(Checksums.Check(d))).FirstOrDefault();
         var indexed = engine.Find(Collections.Sessions, new Query { Select = "$._id", Where = { "$.date > 0" } }).Count();
-        return contents.About == told && indexed == told.Sessions
+        return contents.About == told with { HasRules = false } && (!told.HasRules || contents.HouseRules is not null) && indexed == told.Sessions
             ? contents
             : throw new InvalidDataException("documents are missing");
     }

@@ -164,7 +164,7 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
             store.Register.Rack = newRack();
         }
 
-        store.Settle();
+        store.SettleInLog();
     }
 
     private static Entry? Entry(JournalRecord record)
@@ -203,6 +203,9 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
                 findings.Keep(name);
             }
         }
+
+        // A session whose end only the journal had is copied now that there is a journal to begin anew.
+        store.Settle();
     }
 
     private static bool SaysNothing(JournalReading? journal) => journal is null or { HasHead: false, Records: [] };

@@ -103,10 +103,12 @@ internal sealed class Store(IDisk disk, LogFile log, Register register, Journal 
         }
     }
 
+    /// <summary>Brings what was taken into the log and copies nothing: for an opening that goes on with no journal yet.</summary>
+    public void SettleInLog() => Commit(andRegister: false);
+
     // The register goes with the last transaction before a copy: only a log at rest is opened by it.
     private void Commit(bool andRegister)
     {
-        closes = false;
         var about = register.About;
         if (Trouble is null && (about != written || (andRegister && registered != about.Writes)))
         {
@@ -139,6 +141,7 @@ internal sealed class Store(IDisk disk, LogFile log, Register register, Journal 
     /// <returns>Whether it could; if not, the old copy and journal go on being right.</returns>
     public bool TryCopy(string? keepJournalAs)
     {
+        closes = false;
         Commit(andRegister: true);
         if (Trouble is not null || Guard(log.Settle) is not { } image)
         {

@@ -48,7 +48,7 @@ public sealed class LookBackConversation(IReadOnlyList<Exercise> exercises, Func
         var page = new LookBackPage(course, what)
         {
             MovedOn = movedOn,
-            Place = course.Done.Count == 1 ? "one session" : $"{course.Done.Count} sessions",
+            Place = course.Earlier + course.Done.Count == 1 ? "one session" : $"{course.Earlier + course.Done.Count} sessions",
             Hints = [new("ENTER", "back"), new("1", course.Loaded ? "load" : "best"), new("2", "each week"), .. HasMaximum(course) ? [new KeyHint("3", "one rep")] : Array.Empty<KeyHint>(), new("!", "stop signs")],
             Said = said,
         };

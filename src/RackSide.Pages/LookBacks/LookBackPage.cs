@@ -65,7 +65,7 @@ internal sealed record LookBackPage(ExerciseCourse Course, CourseOf What) : Body
             yield return (Day(done.Date), $"{LookLines.Row(done.Sets)}{LookLines.Noted(done.Notes)}");
         }
 
-        yield return ("", Course.Done.Count > MostSessions ? "Earlier days: rackside history." : "That is all.");
+        yield return ("", Course.Earlier + Course.Done.Count > MostSessions ? "Earlier days: rackside history." : "That is all.");
     }
 
     /// <summary>The year stands where it is not the newest one's.</summary>

@@ -28,6 +28,19 @@ public sealed record SessionCard(FactId Id, string Lifter, LocalDate Date, strin
     /// <summary>What it tells the rules of progress of; the newest sessions that tell of a thing are the ones they read.</summary>
     public IReadOnlyList<string> Tells { get; init; } = [];
 
+    /// <summary>What was performed in it: the slot, and the exercise that filled it.</summary>
+    public IReadOnlyList<(string Slot, string Exercise)> Performed { get; init; } = [];
+
+    /// <summary>The loads that count for records, each once with its number of reps, in the order done.</summary>
+    public IReadOnlyList<RepLoad> Loads { get; init; } = [];
+
     /// <summary>The body weight told in it last, and that fact's identity; null where none was told.</summary>
     public (FactId Id, Mass Weight)? Weighed { get; init; }
 }
+
+/// <summary>A load and how often it was lifted in one set.</summary>
+/// <param name="Slot">The slot it was lifted in.</param>
+/// <param name="Exercise">The exercise that filled it.</param>
+/// <param name="Reps">How many, 1 to 12.</param>
+/// <param name="Load">The load as told; of help, the help.</param>
+public sealed record RepLoad(string Slot, string Exercise, int Reps, Mass Load);

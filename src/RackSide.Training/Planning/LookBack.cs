@@ -1,6 +1,8 @@
+using System.Globalization;
 using NodaTime;
 using RackSide.Training.History;
 using RackSide.Training.Progression;
+using RackSide.Training.Strength;
 
 namespace RackSide.Training.Planning;
 
@@ -13,7 +15,7 @@ namespace RackSide.Training.Planning;
 public static class LookBack
 {
     /// <summary>A card made by another version of <see cref="Card"/> is made anew.</summary>
-    public const int CardVersion = 2;
+    public const int CardVersion = 3;
 
     /// <summary>So many of the newest sessions are read whole.</summary>
     public const int Sessions = 48;
@@ -36,6 +38,8 @@ public static class LookBack
             Closed = session.Closed,
             Motions = [.. session.Performances.Select(p => p.Asked.Motion).Distinct()],
             Tells = [.. Tells(session, trained).Distinct()],
+            Performed = [.. session.Performances.Select(p => (p.Asked.Slot, p.Asked.Exercise)).Distinct()],
+            Loads = [.. session.Performances.SelectMany(Loads).Distinct()],
             Weighed = session.Standing.OfType<BodyWeighed>().MaxBy(w => w.Id) is { } told ? (told.Id, told.Weight) : null,
         };
     }
@@ -60,19 +64,19 @@ public static class LookBack
         return cards.Where(c => c.Date >= from).Concat(firsts).Select(c => c.Id).Concat(ForPlan(cards)).ToHashSet();
     }
 
-    /// <summary>The sessions that tell of an exercise, by itself or by a set of it in another's place.</summary>
+    /// <summary>The sessions in which an exercise was done.</summary>
     /// <param name="cards">Those of all of a lifter's sessions.</param>
     /// <param name="exercise">The exercise's id.</param>
-    public static IReadOnlySet<FactId> ForExercise(IEnumerable<SessionCard> cards, string exercise) =>
-        cards.Where(c => c.Tells.Any(t => t.Split(' ').Contains(exercise))).Select(c => c.Id).ToHashSet();
+    public static IReadOnlyList<SessionCard> Of(IEnumerable<SessionCard> cards, string exercise) =>
+        [.. cards.Where(c => c.Performed.Any(p => p.Exercise == exercise))];
 
     /// <summary>The exercises that were done, the one done last first.</summary>
     /// <param name="cards">Those of all of a lifter's sessions.</param>
     public static IReadOnlyList<string> Exercises(IEnumerable<SessionCard> cards) =>
-        [.. cards.OrderByDescending(c => c.Date).SelectMany(c => c.Tells).Select(Done).OfType<string>().Distinct()];
+        [.. cards.OrderByDescending(c => c.Date).SelectMany(c => c.Performed).Select(p => p.Exercise).Distinct()];
 
-    /// <summary>The exercise of what a card tells of one in a slot; null where it tells of something else.</summary>
-    private static string? Done(string told) => !IsMilestone(told) && told.Split(' ') is [_, var exercise, _, ..] ? exercise : null;
+    private static IEnumerable<RepLoad> Loads(Performance done) => done.Sets.Where(RepRecord.Counts)
+        .Select(s => new RepLoad(done.Asked.Slot, done.Asked.Exercise, s.Set.Done, s.Set.Load!.Value));
 
     private static IEnumerable<string> Tells(SessionRecord session, bool trained)
     {
@@ -109,11 +113,40 @@ public static class LookBack
 
     private static bool IsMilestone(string told) => told.StartsWith(Honest, StringComparison.Ordinal) || told.StartsWith(Held, StringComparison.Ordinal);
 
-    /// <summary>By date the first honest session of each exercise, and one of each length that a hold has had.</summary>
-    private static IEnumerable<SessionCard> Milestones(IReadOnlyList<SessionCard> cards) => cards
-        .SelectMany(c => c.Tells.Where(IsMilestone).Select(t => (Told: t, Card: c)))
-        .GroupBy(t => t.Told)
-        .Select(same => same.MinBy(t => t.Card.Date).Card);
+    /// <summary>
+    /// By date the first honest session of each exercise, and each in which a hold was longer than ever before: the day any
+    /// length was first reached is among them, and so is the longest.
+    /// </summary>
+    private static HashSet<SessionCard> Milestones(IReadOnlyList<SessionCard> cards)
+    {
+        var longest = new Dictionary<string, int>(StringComparer.Ordinal);
+        HashSet<SessionCard> kept = new(ReferenceEqualityComparer.Instance);
+        foreach (var card in cards.OrderBy(c => c.Date))
+        {
+            foreach (var (exercise, seconds) in card.Tells.Where(IsMilestone).Select(Milestone))
+            {
+                if (seconds > longest.GetValueOrDefault(exercise, -1))
+                {
+                    longest[exercise] = seconds;
+                    kept.Add(card);
+                }
+            }
+        }
+
+        return kept;
+    }
+
+    // An honest session counts as a hold of no seconds: the first of an exercise is kept, later ones are not.
+    private static (string Exercise, int Seconds) Milestone(string told)
+    {
+        if (told.StartsWith(Honest, StringComparison.Ordinal))
+        {
+            return (told[Honest.Length..], 0);
+        }
+
+        var space = told.IndexOf(' ', Held.Length);
+        return (told[(space + 1)..], int.Parse(told.AsSpan(Held.Length, space - Held.Length), CultureInfo.InvariantCulture));
+    }
 
     private static List<SessionCard> NewestOfEach(IReadOnlyList<SessionCard> cards, int most)
     {

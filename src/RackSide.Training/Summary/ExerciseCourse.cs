@@ -41,8 +41,11 @@ public sealed record ExerciseCourse(Exercise Exercise, IReadOnlyList<Performance
     /// <summary>Whether loads are told.</summary>
     public bool Loaded => LoadedIn is not null;
 
-    /// <summary>The hardest load for each number of reps.</summary>
-    public IReadOnlyList<RepRecord> Records => RepRecord.Of(Exercise, Done);
+    /// <summary>The hardest load for each number of reps; of <see cref="Done"/> alone where not said.</summary>
+    public IReadOnlyList<RepRecord> Records { get; init; } = RepRecord.Of(Exercise, Done);
+
+    /// <summary>How many sessions lie before <see cref="Done"/>.</summary>
+    public int Earlier { get; init; }
 
     /// <summary>What the newest session says of one repetition; null where it says nothing.</summary>
     public MaximumRange? Maximum => Done.Count == 0 ? null : StrengthEstimate.Of(Done[^1], Exercise);

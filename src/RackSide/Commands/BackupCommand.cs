@@ -18,7 +18,7 @@ internal sealed class BackupCommand : Command
 
     /// <summary>The command.</summary>
     public BackupCommand(RackSideCommand root, Surroundings around)
-        : base("backup", "Writes the whole logbook into one file and reads it back.")
+        : base("backup", "Writes the whole logbook and gym.yaml into one file and reads it back.")
     {
         (this.root, this.around) = (root, around);
         folder.Validators.Add(CommandLineMistake.RefuseOptions);

@@ -40,7 +40,7 @@ internal sealed class EnterCommand : Command
         using var gym = root.Open(parsed, begin: false);
         var lifter = gym.Joined(parsed.GetValue(root.Who));
         var date = parsed.GetValue(day) is { } typed ? TypedDate.Read(typed, gym.Today) : gym.Today;
-        var history = gym.History(lifter);
+        var history = gym.Recent(lifter);
         Check(gym, history, date);
         var plan = Plan(gym, lifter, history, date, parsed.GetValue(which));
         around.Out.Print([$"{plan.Day!.Name}, {date.Shown()}, {lifter.Name}", .. PlainText.Wrap(SheetLine.Help), ""]);

@@ -6,14 +6,14 @@ using RackSide.Training.Plans;
 namespace RackSide.Commands;
 
 /// <summary>Finds what a person means by an exercise.</summary>
-internal sealed class ExerciseSearch(Catalogue catalogue, Plan plan, TrainingHistory history)
+internal sealed class ExerciseSearch(Catalogue catalogue, Plan plan, IReadOnlyList<SessionCard> sessions)
 {
     private const int MostNamed = 5;
 
     private readonly IReadOnlyList<string> slots =
     [
         .. plan.Days.SelectMany(d => d.Slots).Select(s => s.Key)
-            .Concat(history.Sessions.SelectMany(s => s.Prescriptions).Select(p => p.Slot))
+            .Concat(sessions.SelectMany(s => s.Performed).Select(p => p.Slot))
             .Distinct(),
     ];
 
@@ -40,7 +40,8 @@ internal sealed class ExerciseSearch(Catalogue catalogue, Plan plan, TrainingHis
     private List<Exercise> Partly(string typed)
     {
         var all = typed.Length == 0 ? [] : catalogue.All.Where(e => Names(e).Any(n => n.Contains(typed, StringComparison.OrdinalIgnoreCase))).ToList();
-        var done = all.Where(e => history.Of(e.Id).Any()).ToList();
+        var performed = sessions.SelectMany(s => s.Performed).Select(p => p.Exercise).ToHashSet();
+        var done = all.Where(e => performed.Contains(e.Id)).ToList();
         return done.Count > 0 ? done : all;
     }
 

@@ -7,31 +7,39 @@ using RackSide.Training.Strength;
 namespace RackSide.Commands;
 
 /// <summary>The sessions of an exercise in plain lines, the newest last, where the eye is when the prompt comes back.</summary>
-internal sealed class HistoryText(Catalogue catalogue, ExerciseAsked asked, IReadOnlyList<Performance> sessions)
+/// <param name="catalogue">All exercises.</param>
+/// <param name="asked">Whose sessions.</param>
+/// <param name="count">How many there are.</param>
+/// <param name="sessions">Those that are shown, oldest first.</param>
+/// <param name="records">The records among all of them.</param>
+internal sealed class HistoryText(
+    Catalogue catalogue,
+    ExerciseAsked asked,
+    int count,
+    IReadOnlyList<Performance> sessions,
+    IReadOnlyList<(Exercise Exercise, IReadOnlyList<RepRecord> Records)> records)
 {
     /// <summary>The lines, each of at most 80 columns.</summary>
     public IEnumerable<string> Lines() => sessions.Count == 0
         ? PlainText.Wrap($"{asked.Name}: nothing yet.")
         :
         [
-            .. PlainText.Wrap($"{asked.Name}: {(sessions.Count == 1 ? "one session" : $"{sessions.Count} sessions")}"),
+            .. PlainText.Wrap($"{asked.Name}: {(count == 1 ? "one session" : $"{count} sessions")}"
+                + (count > sessions.Count ? $"; the newest {sessions.Count} are shown, --all prints the others too" : "")),
             .. sessions.SelectMany(Session),
-            .. sessions.GroupBy(s => s.Asked.Exercise).SelectMany(Records),
+            .. records.SelectMany(r => Records(r.Exercise, r.Records)),
             .. Estimate(sessions[^1]),
         ];
 
-    private IEnumerable<string> Records(IGrouping<string, Performance> sessions) =>
-        catalogue.Find(sessions.Key) is { } exercise && RepRecord.Of(exercise, sessions) is { Count: > 0 } records
-            ?
-            [
-                "",
-                .. PlainText.Wrap($"{(exercise.LoadType == LoadType.Assisted ? "Least help" : "Heaviest")} so far"
-                    + $"{(asked.Exercise is null ? $", {exercise.Name}" : "")}:"),
-                .. PlainText.Wrap(
-                    string.Join("; ", records.Select(r => $"{AskedText.Load(r.Load, exercise)} x {r.Reps} ({r.Date.Short()} {r.Date.Year})")),
-                    margin: 2),
-            ]
-            : [];
+    private IEnumerable<string> Records(Exercise exercise, IReadOnlyList<RepRecord> best) =>
+    [
+        "",
+        .. PlainText.Wrap($"{(exercise.LoadType == LoadType.Assisted ? "Least help" : "Heaviest")} so far"
+            + $"{(asked.Exercise is null ? $", {exercise.Name}" : "")}:"),
+        .. PlainText.Wrap(
+            string.Join("; ", best.Select(r => $"{AskedText.Load(r.Load, exercise)} x {r.Reps} ({r.Date.Short()} {r.Date.Year})")),
+            margin: 2),
+    ];
 
     private IEnumerable<string> Estimate(Performance last) =>
         catalogue.Find(last.Asked.Exercise) is { } exercise && StrengthEstimate.Of(last, exercise) is { } range

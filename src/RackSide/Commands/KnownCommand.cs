@@ -82,7 +82,7 @@ internal sealed class KnownCommand : Command
 
     private static Exercise Meant(Gym gym, Lifter lifter, string name)
     {
-        var asked = new ExerciseSearch(gym.Catalogue, gym.Plan, gym.History(lifter)).Find(name);
+        var asked = new ExerciseSearch(gym.Catalogue, gym.Plan, gym.Logbook.Cards(lifter.Key)).Find(name);
         return asked.Exercise
             ?? gym.Plan.Days.SelectMany(d => d.Slots).Where(s => s.Key == asked.Slot).Select(s => Planner.Fill(s, gym.Catalogue, gym.Kit, lifter)).OfType<Exercise>().FirstOrDefault()
             ?? throw new Refusal(ExitCode.Usage, $"nothing in this kit fills the slot {asked.Slot}; name an exercise");

@@ -39,7 +39,7 @@ internal sealed class RedateCommand : PrintingCommand
         var lifter = Who(gym, parsed);
         TellNewcomer(lifter);
         var done = typed.Length == 2 ? Mend(gym, lifter, typed[0], typed[1]) : null;
-        var sessions = gym.Logbook.Sessions(lifter.Key).TakeLast(Listed).ToList();
+        var sessions = gym.Logbook.Sessions(lifter.Key, gym.Logbook.Cards(lifter.Key).TakeLast(Listed).Select(c => c.Id).ToHashSet()).ToList();
         return Print(parsed, Lines(done, sessions), () => RedateJson.Of(lifter, sessions), JsonOutput.Shapes.RedateJson);
     }
 
@@ -64,16 +64,19 @@ internal sealed class RedateCommand : PrintingCommand
     // The newest of a date: the one that a clock has just dated wrong.
     private static SessionRecord Find(Gym gym, Lifter lifter, string which)
     {
-        var sessions = gym.Logbook.Sessions(lifter.Key);
-        if (sessions.FirstOrDefault(s => s.Head.Id.ToString() == which) is { } numbered)
+        var cards = gym.Logbook.Cards(lifter.Key);
+        if (cards.FirstOrDefault(c => c.Id.ToString() == which) is { } numbered)
         {
-            return numbered;
+            return Read(gym, lifter, numbered);
         }
 
         var date = TypedDate.Read(which, gym.Today);
-        return sessions.LastOrDefault(s => s.Date == date)
-            ?? throw new Refusal(ExitCode.Usage, $"no session is of {date.Shown()}; rackside redate lists the last ones");
+        return cards.LastOrDefault(c => c.Date == date) is { } dated ? Read(gym, lifter, dated)
+            : throw new Refusal(ExitCode.Usage, $"no session is of {date.Shown()}; rackside redate lists the last ones");
     }
+
+    private static SessionRecord Read(Gym gym, Lifter lifter, SessionCard card) =>
+        gym.Logbook.Sessions(lifter.Key, new HashSet<FactId> { card.Id })[0];
 
     private static IEnumerable<string> Lines(string? done, List<SessionRecord> sessions) =>
     [

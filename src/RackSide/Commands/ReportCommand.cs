@@ -55,7 +55,7 @@ internal sealed class ReportCommand : Command
 
     private static string Paper(Gym gym, Lifter lifter)
     {
-        var history = gym.History(lifter);
+        var history = gym.Recent(lifter);
         var today = Planner.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, history, gym.Today);
         var date = today.Day is null ? today.Due.Next : gym.Today;
         var plan = today.Day is null ? Planner.For(gym.Plan, gym.Catalogue, gym.Kit, lifter, history, date, today.Due.NextDay) : today;

@@ -10,6 +10,7 @@ internal sealed class RestoreCommand : Command
     private readonly Surroundings around;
 
     private readonly Argument<string> file = new("file") { Description = "The backup: a file that rackside backup wrote, or the screen on a stick.", HelpName = "FILE" };
+    private readonly Option<bool> logbookOnly = new("--logbook-only") { Description = "Leave gym.yaml as it is." };
     private readonly Option<bool> yes = new(AskFirst.YesName) { Description = "Do not ask." };
 
     /// <summary>The command.</summary>
@@ -19,6 +20,7 @@ internal sealed class RestoreCommand : Command
         (this.root, this.around) = (root, around);
         file.Validators.Add(CommandLineMistake.RefuseOptions);
         Arguments.Add(file);
+        Options.Add(logbookOnly);
         Options.Add(yes);
         SetAction(Run);
     }
@@ -31,16 +33,35 @@ internal sealed class RestoreCommand : Command
         around.Error.Print(gym.Report is { } report && aside is null ? PlainText.Wrap($"rackside: {report}") : []);
         var here = gym.Snapshot()!;
         around.Out.Print(RestoreText.Lines(name, backup, aside is null ? here : null));
+        var rules = new RulesInBackup(backup, gym.Folders);
+        around.Out.Print(rules.Lines().SelectMany(l => PlainText.Wrap(l)));
         if (aside is null && !around.Confirmed(parsed.GetValue(yes), "restore", "Put it in the logbook's place?"))
         {
             around.Out.Print(["nothing was changed"]);
             return ExitCode.Ok;
         }
 
+        var takesRules = TakesRules(parsed, rules);
         var kept = aside ?? [Path.Combine(gym.BackupFolder, new Backups(gym.BackupFolder).KeepAside(here, "before-restore", gym.Today))];
         ((LiteLogbook)gym.Logbook).ReplaceBy(backup);
         around.Out.Print([.. PlainText.Wrap($"restored: {CountsText.Of(backup.Counts)}"), .. kept.Select(k => $"the old one is kept as {k}")]);
+        around.Out.Print(takesRules ? PlainText.Wrap(PutInPlace(rules)) : []);
         return ExitCode.Ok;
+    }
+
+    private bool TakesRules(ParseResult parsed, RulesInBackup rules) => rules.Differs && !parsed.GetValue(logbookOnly)
+        && (!rules.Replaces || around.Confirmed(parsed.GetValue(yes), "restore", "Put its gym.yaml in place of the one here too?"));
+
+    private static string PutInPlace(RulesInBackup rules)
+    {
+        try
+        {
+            return rules.PutInPlace();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            throw new Refusal(ExitCode.CannotCreate, $"the logbook is restored, its gym.yaml could not be written ({e.Message.TrimEnd('.')}); the one here is as it was");
+        }
     }
 
     private static LogbookSnapshot Read(string name)

@@ -66,7 +66,7 @@ internal sealed class SoreCommand : Command
             return named[0];
         }
 
-        var asked = new ExerciseSearch(gym.Catalogue, gym.Plan, gym.History(lifter)).Find(text);
+        var asked = new ExerciseSearch(gym.Catalogue, gym.Plan, gym.Logbook.Cards(lifter.Key)).Find(text);
         return asked.Exercise?.Motion ?? gym.Plan.Days.SelectMany(d => d.Slots).FirstOrDefault(s => s.Key == asked.Slot)?.Motion
             ?? throw new Refusal(ExitCode.Usage, $"\"{text}\" is no slot of this plan; name a motion, such as {YamlValues.MotionWord(Motion.Squat)}");
     }

@@ -40,20 +40,24 @@ internal sealed record HistoryJson
     public required IReadOnlyList<RecordJson> Records { get; init; }
 
     /// <summary>That history.</summary>
-    public static HistoryJson Of(Catalogue catalogue, Lifter lifter, ExerciseAsked asked, IReadOnlyList<Performance> sessions) => new()
+    public static HistoryJson Of(
+        Catalogue catalogue,
+        Lifter lifter,
+        ExerciseAsked asked,
+        IReadOnlyList<Performance> sessions,
+        IReadOnlyList<(Exercise Exercise, IReadOnlyList<RepRecord> Records)> records) => new()
     {
         Lifter = lifter.Name.Length > 0 ? lifter.Name : null,
         Exercise = asked.Exercise is { } exercise ? new ExerciseJson(exercise.Id, exercise.Name) : null,
         Slot = asked.Slot,
         Sessions = [.. sessions.Select(s => Session(catalogue, s))],
-        Records = [.. sessions.GroupBy(s => s.Asked.Exercise).SelectMany(s => RecordsOf(catalogue, s))],
+        Records =
+        [
+            .. from each in records
+               from record in each.Records
+               select new RecordJson(ExerciseJson.Of(catalogue, each.Exercise.Id), record.Reps, MassJson.Of(record.Load), DatedDayJson.Iso(record.Date)),
+        ],
     };
-
-    private static IEnumerable<RecordJson> RecordsOf(Catalogue catalogue, IGrouping<string, Performance> sessions) =>
-        catalogue.Find(sessions.Key) is { } exercise
-            ? RepRecord.Of(exercise, sessions).Select(r =>
-                new RecordJson(ExerciseJson.Of(catalogue, exercise.Id), r.Reps, MassJson.Of(r.Load), DatedDayJson.Iso(r.Date)))
-            : [];
 
     private static PerformanceJson Session(Catalogue catalogue, Performance done) => new(
         DatedDayJson.Iso(done.Date),

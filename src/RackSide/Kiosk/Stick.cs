@@ -24,7 +24,7 @@ internal sealed class Stick(KioskSettings settings)
     /// <summary>Its backups, newest first.</summary>
     public IReadOnlyList<FileInfo> Backups => [.. Logbook.Backups.In(Folder).Reverse().Select(b => b.File)];
 
-    /// <summary>Writes a backup and the house rules beside it, each read back.</summary>
+    /// <summary>Writes a backup, which has the house rules in it, and the house rules beside it for people; each is read back.</summary>
     /// <returns>What was written, in a sentence.</returns>
     /// <exception cref="IOException">It could not be written.</exception>
     public string BackUp(Gym gym)
@@ -32,7 +32,7 @@ internal sealed class Stick(KioskSettings settings)
         var name = new Backups(Folder).Make(gym.Snapshot()!, gym.Today);
         if (File.Exists(gym.Folders.GymFile))
         {
-            File.Copy(gym.Folders.GymFile, Path.Combine(Folder, "gym.yaml"), overwrite: true);
+            Copy(gym.Folders.GymFile, Path.Combine(Folder, "gym.yaml"));
         }
 
         return $"{name} is on the stick, read back and found whole.";
@@ -44,6 +44,16 @@ internal sealed class Stick(KioskSettings settings)
         if (settings.Release is { } file)
         {
             File.WriteAllText(file, "");
+        }
+    }
+
+    private static void Copy(string from, string to)
+    {
+        var bytes = File.ReadAllBytes(from);
+        PrivateFile.Write(to, bytes);
+        if (!File.ReadAllBytes(to).AsSpan().SequenceEqual(bytes))
+        {
+            throw new IOException($"{to} does not read back as it was written; check the stick");
         }
     }
 

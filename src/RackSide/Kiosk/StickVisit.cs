@@ -127,10 +127,12 @@ internal sealed class StickVisit : IConversation
         try
         {
             var backup = LogbookSnapshot.Of(file);
-            string[] above = [.. RestoreText.Lines(file.Name, backup, gym.Snapshot()), "The logbook of now is kept beside it."];
+            var rules = new RulesInBackup(backup, gym.Folders);
+            string[] above = [.. RestoreText.Lines(file.Name, backup, gym.Snapshot()), "The logbook of now is kept beside it.", .. Told(rules)];
+            string[] choices = ["Put it in the logbook's place", .. Offers(rules) ? ["Put it and its gym.yaml in place"] : Array.Empty<string>(), "back, change nothing"];
             return (
-                new ChoiceConversation($"{Title}  restore", [string.Join(' ', above)], ["Put it in the logbook's place", "back, change nothing"], at: 1),
-                line => Answer(line == 0 ? backup : null));
+                new ChoiceConversation($"{Title}  restore", [string.Join(' ', above)], choices, at: choices.Length - 1),
+                line => Answer(line < choices.Length - 1 ? backup : null, line == 1 ? rules : null));
         }
         catch (Exception e) when (e is LogbookUnreadableException or IOException or UnauthorizedAccessException)
         {
@@ -138,7 +140,14 @@ internal sealed class StickVisit : IConversation
         }
     }
 
-    private void Answer(LogbookSnapshot? backup)
+    // What is on a stick is never run, so house rules that name a command of their own are not taken from one.
+    private static bool Offers(RulesInBackup rules) => rules is { Differs: true, OtherCommand: null };
+
+    private static string[] Told(RulesInBackup rules) => !rules.Differs ? []
+        : Offers(rules) ? ["Its gym.yaml is another than the one here."]
+        : ["Its gym.yaml names a command to run, so it is not taken from a stick: rackside restore at a login does."];
+
+    private void Answer(LogbookSnapshot? backup, RulesInBackup? rules)
     {
         if (backup is null)
         {
@@ -149,12 +158,13 @@ internal sealed class StickVisit : IConversation
         try
         {
             new Backups(gym.BackupFolder).KeepAside(gym.Snapshot()!, "before-restore", gym.Today);
+            rules?.PutInPlace();
             ((LiteLogbook)gym.Logbook).ReplaceBy(backup);
             Restored = Ended = true;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
-            Show(Menu($"{e.Message.TrimEnd('.')}. Nothing was changed."));
+            Show(Menu($"{e.Message.TrimEnd('.')}. The logbook was not changed."));
         }
     }
 

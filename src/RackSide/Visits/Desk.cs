@@ -143,7 +143,7 @@ internal sealed class Desk
 
     /// <summary>The plan with other variants of the same motions; the chance comes from the clock, and each time anew.</summary>
     public IConversation Play(Lifter lifter) => OfferAgain(Planner.Played(
-        whole!, (int)(gym.Clock.GetCurrentInstant().ToUnixTimeMilliseconds() % int.MaxValue), gym.Catalogue, gym.Kit, lifter, gym.History(lifter), offeredOn));
+        whole!, (int)(gym.Clock.GetCurrentInstant().ToUnixTimeMilliseconds() % int.MaxValue), gym.Catalogue, gym.Kit, lifter, gym.Recent(lifter), offeredOn));
 
     /// <summary>The settings of the screen, the sound and the keys.</summary>
     public SettingsConversation Settings() => new(new RackSettings(gym.Rules!.Screen, gym.Rules.Sound), gym.Keep);
@@ -152,10 +152,10 @@ internal sealed class Desk
     public CalendarConversation Calendar(Lifter lifter) =>
         new(TrainingCalendar.For(gym.Plan, gym.Recent(lifter), gym.Today, gym.WeekStarts));
 
-    /// <summary>What was done, exercise by exercise; of one only the sessions that tell of it are read.</summary>
+    /// <summary>What was done, exercise by exercise; of one only sessions that tell of it are read.</summary>
     public LookBackConversation LookBack(Lifter lifter) => new(
         [.. Training.Planning.LookBack.Exercises(gym.Logbook.Cards(lifter.Key)).Select(gym.Catalogue.Find).OfType<Exercise>()],
-        exercise => new ExerciseCourse(exercise, gym.Done(lifter, exercise), gym.Logbook.WeighIns(lifter.Key)));
+        exercise => gym.Course(lifter, exercise));
 
     /// <summary>What this gym owns.</summary>
     public KitConversation Kit() => new(gym.Kit);

@@ -10,6 +10,7 @@ internal sealed class RecordedDisk : IDisk
 {
     private readonly Dictionary<string, int> names = new(StringComparer.Ordinal);
     private readonly List<DiskImage> nodes = [];
+    private readonly HashSet<int> open = [];
     private bool locked;
 
     public List<Call> Calls { get; } = [];
@@ -32,18 +33,19 @@ internal sealed class RecordedDisk : IDisk
 
     public bool Exists(string name) => names.ContainsKey(name);
 
-    public IDiskFile Open(string name) => names.TryGetValue(name, out var node) ? new File(this, node) : Create(name);
+    public IDiskFile Open(string name) => names.TryGetValue(name, out var node) ? Opened(node) : Create(name);
 
     public IDiskFile Create(string name)
     {
         if (names.TryGetValue(name, out var known))
         {
+            var opened = Opened(known);
             Do(new Call.Resized(known, 0));
-            return new File(this, known);
+            return opened;
         }
 
         Do(new Call.Named(name, nodes.Count));
-        return new File(this, names[name]);
+        return Opened(names[name]);
     }
 
     public void Rename(string from, string to) => Do(new Call.Renamed(from, to));
@@ -162,6 +164,11 @@ internal sealed class RecordedDisk : IDisk
         }
     }
 
+    // For nobody else, as on a real disk: a file that is still open here is refused.
+    private File Opened(int node) => open.Add(node)
+        ? new File(this, node)
+        : throw new IOException("The process cannot access the file because it is being used by another process.");
+
     private DiskImage NodeAt(int node)
     {
         while (nodes.Count <= node)
@@ -189,8 +196,6 @@ internal sealed class RecordedDisk : IDisk
 
         public void Sync() => disk.Do(new Call.Synced(node));
 
-        public void Dispose()
-        {
-        }
+        public void Dispose() => disk.open.Remove(node);
     }
 }

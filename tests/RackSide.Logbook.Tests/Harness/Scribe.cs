@@ -13,7 +13,10 @@ internal sealed class Scribe(Func<int> calls)
     public int Count => acks.Count;
 
     /// <summary>A lifter's change, a session of that many sets and a weigh-in. A write the disk refused is not acknowledged.</summary>
-    public void Train(LiteLogbook book, int sets)
+    /// <param name="book">The logbook.</param>
+    /// <param name="sets">How many sets.</param>
+    /// <param name="closes">Whether the session is closed, which has the log copied.</param>
+    public void Train(LiteLogbook book, int sets, bool closes = false)
     {
         var turn = acks.Count;
         Try(() => book.Keep(Tollbooth.Ottoline with { Name = $"Ottoline {turn}" }), b => Turn(b) >= turn);
@@ -31,6 +34,12 @@ internal sealed class Scribe(Func<int> calls)
                 // As a writer does when nothing waits; the sets between lie in the journal alone for a while.
                 book.Settle();
             }
+        }
+
+        if (closes)
+        {
+            var end = new SessionClosed(book.NextId(), Tollbooth.Evening);
+            Try(() => book.Append(head.Id, end), b => Session(b, head.Id)?.Closed == true);
         }
 
         var weighed = new WeighIn(head.Date, Mass.Kg(70 + turn / 10m));

@@ -107,6 +107,66 @@ public sealed class BackupCommandsTests : IDisposable
     }
 
     [Fact]
+    public void A_backup_holds_the_house_rules_and_restoring_shows_them_asks_and_keeps_the_old_ones()
+    {
+        var (backup, then) = (Backup(), Rules());
+        var now = then.Replace("backups: 64 MB", "backups: 10 MB", StringComparison.Ordinal);
+        home.File("gym.yaml", now);
+        var program = On(13).Answering("y");
+
+        var ran = program.RunWords("restore", backup);
+
+        ran.Code.Should().Be(0);
+        program.Asked.Should().Equal("Put it in the logbook's place? [y/N] ", "Put its gym.yaml in place of the one here too? [y/N] ");
+        ran.Out.Should().Contain("the backup's gym.yaml is another than the one here").And.Contain("- backups: 10 MB").And.Contain("+ backups: 64 MB");
+        ran.Out.ReplaceLineEndings(" ").Should().Contain($"the old one is kept as {Path.Combine(home.Path, "gym.yaml")}.old");
+        Rules().Should().Be(then);
+        File.ReadAllText(Path.Combine(home.Path, "gym.yaml.old")).Should().Be(now);
+        Encoding.UTF8.GetString(LogbookSnapshot.Of(new FileInfo(Path.Combine(home.Path, "backups", "before-restore-2026-11-13.db"))).HouseRules!).Should().Be(now);
+    }
+
+    [Fact]
+    public void House_rules_that_are_gone_come_back_with_the_backup()
+    {
+        var (backup, then) = (Backup(), Rules());
+        File.Delete(Path.Combine(home.Path, "gym.yaml"));
+
+        var ran = On(13).RunWords("restore", backup, "--yes");
+
+        ran.Out.ReplaceLineEndings(" ").Should().Contain("the backup holds a gym.yaml, and here is none: it comes back").And.Contain("gym.yaml is back: ");
+        Rules().Should().Be(then);
+    }
+
+    [Fact]
+    public void House_rules_stay_where_that_is_asked_for_and_where_those_of_the_backup_have_mistakes()
+    {
+        var (backup, then) = (Backup(), Rules());
+        var now = then.Replace("backups: 64 MB", "backups: 10 MB", StringComparison.Ordinal);
+        home.File("gym.yaml", now);
+
+        On(13).RunWords("restore", backup, "--yes", "--logbook-only").Code.Should().Be(0);
+        Rules().Should().Be(now);
+
+        var broken = Path.Combine(home.Path, "broken");
+        new Backups(broken).Make(LogbookSnapshot.Of(new FileInfo(backup)).WithHouseRules("unit: stones"u8.ToArray()), new LocalDate(2026, 11, 12));
+        var ran = On(13).RunWords("restore", Path.Combine(broken, "logbook-2026-11-12.db"), "--yes");
+
+        ran.Code.Should().Be(0);
+        ran.Out.ReplaceLineEndings(" ").Should().Contain("the backup's gym.yaml has mistakes and stays in the backup: its gym.yaml");
+        Rules().Should().Be(now);
+    }
+
+    [Fact]
+    public void A_command_that_the_backups_house_rules_would_have_run_is_shown()
+    {
+        home.File("gym.yaml", Rules().Replace("alarm_command: []", "alarm_command: [ring, the, bell]", StringComparison.Ordinal));
+        var backup = Backup();
+        home.File("gym.yaml", Rules().Replace("[ring, the, bell]", "[]", StringComparison.Ordinal));
+
+        On(13).Answering("").RunWords("restore", backup).Out.Should().Contain("it has this run when a rest ends: ring the bell");
+    }
+
+    [Fact]
     public void Sessions_that_would_go_are_named_before_the_question()
     {
         var backup = Backup();
@@ -229,6 +289,8 @@ public sealed class BackupCommandsTests : IDisposable
         ran.Error.Should().Contain("there is no logbook yet");
         empty.Entries.Should().BeEmpty();
     }
+
+    private string Rules() => File.ReadAllText(Path.Combine(home.Path, "gym.yaml"));
 
     private int Sets => LogbookCounts().Sets;
 

@@ -2,6 +2,7 @@ using NodaTime;
 using NodaTime.Testing;
 using RackSide.Files;
 using RackSide.Kiosk;
+using RackSide.Logbook;
 using RackSide.Pages;
 using RackSide.Pages.Settings;
 using RackSide.Places;
@@ -244,6 +245,67 @@ public sealed class KioskVisitTests : IDisposable
         using var after = Gym();
         after.Logbook.Lifters().Select(l => l.Name).Should().Equal("Ottoline Marsh", "Bram Okafor-Lind");
         folder.Entries.Should().ContainSingle(e => e.Contains("before-restore", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void House_rules_come_back_from_a_stick_and_a_command_on_it_is_never_taken_over()
+    {
+        using var stick = new PassingFolder();
+        var then = File.ReadAllText(Path.Combine(folder.Path, "gym.yaml"));
+        Stay(BackUpToStick, stick.Path);
+        folder.File("gym.yaml", then.Replace("sound: on", "sound: off", StringComparison.Ordinal));
+        Stay(
+            kiosk =>
+            {
+                Press(kiosk, "/421");
+                Shows(kiosk).Should().Contain("another than the one here").And.Contain("Put it and its gym.yaml in place");
+                Press(kiosk, "2");
+                kiosk.Ended.Should().BeTrue();
+            },
+            stick.Path);
+        File.ReadAllText(Path.Combine(folder.Path, "gym.yaml")).Should().Be(then);
+
+        folder.File("gym.yaml", then.Replace("alarm_command: []", "alarm_command: [ring]", StringComparison.Ordinal));
+        clock.Advance(Duration.FromDays(1));
+        Stay(BackUpToStick, stick.Path);
+        folder.File("gym.yaml", then);
+        Stay(
+            kiosk =>
+            {
+                Press(kiosk, "/421");
+                Shows(kiosk).Should().Contain("names a command to run").And.NotContain("Put it and its");
+            },
+            stick.Path);
+
+        void BackUpToStick(KioskVisit kiosk)
+        {
+            Press(kiosk, "/41");
+            SpinWait.SpinUntil(() => Ticked(kiosk).Contains("read back and found whole", StringComparison.Ordinal), TimeSpan.FromSeconds(20)).Should().BeTrue();
+        }
+    }
+
+    [Fact]
+    public void A_visit_that_wrote_something_leaves_a_backup_when_the_names_come_back_and_one_that_did_not_leaves_none()
+    {
+        Directory.Delete(Path.Combine(folder.Path, "backups"), recursive: true);
+        Stay(kiosk =>
+        {
+            Backups().Should().BeEmpty("opening makes none");
+            Press(kiosk, "2/");
+            Shows(kiosk).Should().Contain("WHO TRAINS?");
+            Backups().Should().BeEmpty("Bram looked and went");
+
+            Press(kiosk, "2E+");
+            Pass(kiosk, Duration.FromMinutes(15));
+            Shows(kiosk).Should().Contain("WHO TRAINS?");
+            Backups().Should().ContainSingle("the program runs on, and what was written is in a backup");
+            LogbookSnapshot.Of(new FileInfo(Backups().Single())).Open("second").Should().NotBeNull();
+
+            Press(kiosk, "1/");
+            Backups().Should().ContainSingle("nothing was written since");
+        });
+
+        IEnumerable<string> Backups() => folder.Entries.Where(e => Path.GetFileName(e).StartsWith("logbook-", StringComparison.Ordinal));
     }
 
     [Fact]

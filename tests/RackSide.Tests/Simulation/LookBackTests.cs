@@ -1,6 +1,8 @@
 using NodaTime;
+using RackSide.Commands;
 using RackSide.Training.History;
 using RackSide.Training.Planning;
+using RackSide.Training.Strength;
 
 namespace RackSide.Simulation;
 
@@ -56,9 +58,29 @@ public class LookBackTests
         LookBack.Exercises(life.Cards).Should().BeEquivalentTo(done).And.HaveCountGreaterThan(10);
         foreach (var exercise in done)
         {
-            var read = LookBack.ForExercise(life.Cards, exercise);
+            var read = LookBack.Of(life.Cards, exercise).Select(c => c.Id).ToHashSet();
             new TrainingHistory([.. life.Sessions.Where(s => read.Contains(s.Head.Id))]).Of(exercise).Should().Equal(all.Of(exercise), exercise);
         }
+    }
+
+    [Fact]
+    public void Records_by_cards_are_those_of_every_session_read()
+    {
+        var life = new RestlessLife(6, rolls: false);
+        life.Live(3 * 52).Count().Should().BePositive();
+        var (history, cards) = (new TrainingHistory(life.Sessions), life.Sessions.Select(LookBack.Card).ToList());
+        var told = 0;
+        foreach (var exercise in SimulatedYear.Exercises.All)
+        {
+            var asked = new ExerciseAsked(exercise.Name, exercise, null);
+            var read = RepRecord.Of(exercise, history.Of(exercise.Id));
+
+            asked.Records(SimulatedYear.Exercises, cards.Where(asked.In)).SelectMany(r => r.Records).Should().Equal(read, exercise.Name);
+            asked.Count(cards).Should().Be(history.Of(exercise.Id).Count(), exercise.Name);
+            told += read.Count;
+        }
+
+        told.Should().BeGreaterThan(30);
     }
 
     [Fact]
