@@ -29,6 +29,7 @@ internal sealed class Gym : IDisposable
     private const int MostLookedBackAt = 160;
 
     private readonly Plan plan;
+    private readonly bool planIsNamed;
     private readonly IDisposable? closing;
     private readonly DateTimeZone? abroad;
     private long backedUp;
@@ -36,9 +37,9 @@ internal sealed class Gym : IDisposable
     private Plan? followed;
 
     private Gym(
-        Folders folders, IClock clock, Catalogue catalogue, Plan plan, HouseRules? rules, ILogbook? logbook, IDisposable? closing, DateTimeZone? abroad)
+        Folders folders, IClock clock, Catalogue catalogue, Plan plan, bool planIsNamed, HouseRules? rules, ILogbook? logbook, IDisposable? closing, DateTimeZone? abroad)
     {
-        (this.closing, this.abroad) = (closing, abroad);
+        (this.closing, this.abroad, this.planIsNamed) = (closing, abroad, planIsNamed);
         (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, new MendedClock(clock), catalogue, plan, rules, logbook ?? new NoLogbook());
         Report = logbook switch { LiteLogbook own => own.Report.Sentence, LogbookSnapshot seen => Seen(seen), _ => null };
     }
@@ -89,11 +90,11 @@ internal sealed class Gym : IDisposable
 
     private Plan Followed => followed ?? plan;
 
-    /// <summary>From here on the plan is the one this lifter chose, or the gym's own.</summary>
+    /// <summary>From here on the plan is the one this lifter chose, or the gym's own; one named on the command line is for everybody.</summary>
     /// <returns>A sentence where the chosen one cannot be read any more, so that the gym's own is taken; else null.</returns>
     public string? TrainBy(Lifter lifter)
     {
-        var read = lifter.Plan is { } name ? PlansHere.Read(Folders, name, Catalogue) : null;
+        var read = lifter.Plan is { } name && !planIsNamed ? PlansHere.Read(Folders, name, Catalogue) : null;
         followed = read?.Value;
         return read is { Value: null } ? $"{lifter.Name}'s plan {lifter.Plan} cannot be used, so the gym's is: {read.Mistakes[0]}" : null;
     }
@@ -119,7 +120,7 @@ internal sealed class Gym : IDisposable
             : Good(PlanFile.ReadFrom(planFile, catalogue), File.Exists(planFile) ? ExitCode.Data : ExitCode.NoInput);
         var rules = RulesIn(folders);
         var logbook = !begin && !LiteLogbook.IsIn(folders.Data) ? null : looks ? LogbookDoor.Look(folders.Data, clock) : LogbookDoor.Open(folders.Data, clock);
-        return new Gym(folders, clock, catalogue, plan, rules, logbook, closing, abroad);
+        return new Gym(folders, clock, catalogue, plan, planFile is not null, rules, logbook, closing, abroad);
     }
 
     /// <summary>The house rules in these folders; null before the first set-up.</summary>

@@ -9,6 +9,12 @@ if (args is ["plans"])
     return;
 }
 
+if (args is ["years"])
+{
+    YearTimes.Print();
+    return;
+}
+
 if (args is ["turns"])
 {
     TurnTimes.Print();

@@ -16,7 +16,7 @@ internal static class Attending
     /// <summary>The share of the strength days of the last weeks that was done; over 0, at most 1.</summary>
     public static double Share(Plan plan, TrainingHistory history, LocalDate today)
     {
-        var days = history.Sessions.Where(s => s.Head.Kind == DayKind.Strength && s.Trained()).Select(s => s.Date).ToList();
+        var days = history.Sessions.Where(s => s.Head.Kind == DayKind.Strength && s.Trained).Select(s => s.Date).ToList();
         if (days.Count == 0)
         {
             return DoneBeforehand / PlannedBeforehand;

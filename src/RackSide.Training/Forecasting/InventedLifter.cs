@@ -21,12 +21,13 @@ internal sealed record InventedLifter(double Maximum, double Ceiling, double Gro
     /// <summary>A guess before anything was seen, around the load that the lifter was first seen with.</summary>
     /// <param name="lifted">That load, with the body where it is lifted too; kilograms, over 0.</param>
     /// <param name="chance">Chance: each call gives a number from 0 up to 1, as from a seeded source.</param>
-    public static InventedLifter Any(double lifted, Func<double> chance)
-    {
-        var maximum = lifted * Math.Exp(Between(0.02, 1.3, chance));
-        return new InventedLifter(
-            maximum, maximum * Between(1, 3, chance), Between(25, 150, chance), Between(0, 0.045, chance), Between(0, 0.07, chance));
-    }
+    public static InventedLifter Any(double lifted, Func<double> chance) => Newcomer(lifted * Math.Exp(Between(0.02, 1.3, chance)), chance);
+
+    /// <summary>Somebody new to a lift.</summary>
+    /// <param name="maximum">What could be lifted once on the first day, kilograms, over 0.</param>
+    /// <param name="chance">Chance: each call gives a number from 0 up to 1, as from a seeded source.</param>
+    public static InventedLifter Newcomer(double maximum, Func<double> chance) => new(
+        maximum, maximum * Between(1, 3, chance), Between(25, 150, chance), Between(0, 0.045, chance), Between(0, 0.07, chance));
 
     /// <summary>The form of a day, about 1.</summary>
     public double FormOf(Func<double> chance) => 1 + (Scatter * Between(-1, 1, chance));

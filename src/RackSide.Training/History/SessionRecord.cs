@@ -15,14 +15,24 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
     private IReadOnlyList<Fact>? standing;
     private IReadOnlyList<SetResult>? sets;
     private IReadOnlyList<Performance>? performances;
+    private LocalDate? date;
+    private bool? trained;
 
     // A copy may be given other facts, so it takes over nothing that was folded.
     private SessionRecord(SessionRecord other) => (Head, Facts) = (other.Head, other.Facts);
 
     /// <summary>The day it belongs to: the one it began on, or the one it was given when that proved wrong.</summary>
-    public LocalDate Date => Facts.Any(f => f is SessionRedated) && Standing.OfType<SessionRedated>().LastOrDefault() is { } mended
+    public LocalDate Date => date ??= Facts.Any(f => f is SessionRedated) && Standing.OfType<SessionRedated>().LastOrDefault() is { } mended
         ? mended.Date
         : Head.Date;
+
+    /// <summary>
+    /// Whether it counts as a day trained: it has a working set, hold, share or slot ticked, or is a skills session closed,
+    /// whose log is optional.
+    /// </summary>
+    public bool Trained => trained ??= Sets.Any(s => s.Set.Kind != SetKind.WarmUp)
+        || Standing.OfType<ItemTicked>().Any(t => Head.Prescriptions.Any(p => p.Slot == t.Item))
+        || (Head.Kind == DayKind.Skills && Closed);
 
     /// <summary>Whether it is over.</summary>
     public bool Closed => Standing.OfType<SessionClosed>().Any();

@@ -10,7 +10,7 @@ namespace RackSide.Training.History;
 public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IReadOnlyList<Fact>? ToldOutside = null)
 {
     // Folded once, because a day's plan asks for each of its exercises.
-    private readonly Lazy<Folded> folded = new(() => new Folded([.. Sessions.SelectMany(s => s.Performances)], SoreIn(Sessions, ToldOutside), HeadDownIn(Sessions)));
+    private Lazy<Folded> folded = new(() => Folded.Of(Sessions, ToldOutside));
 
     /// <summary>A history with nothing in it.</summary>
     public static TrainingHistory Empty { get; } = new([]);
@@ -27,6 +27,13 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
     /// <summary>The first date of all sessions; null where there is none.</summary>
     public LocalDate? First => Sessions.Select(s => s.Date).Concat(Earlier.Select(c => c.Date)).Select(d => (LocalDate?)d).Min();
 
+    /// <summary>The same with one session more, begun after all others; folded from what is folded already, for whoever lives through a year of them.</summary>
+    public TrainingHistory And(SessionRecord session)
+    {
+        var before = folded;
+        return new TrainingHistory([.. Sessions, session], ToldOutside) { Earlier = Earlier, folded = new(() => before.Value.And(session)) };
+    }
+
     /// <summary>What was told outside sessions and stands, in the order told.</summary>
     public IReadOnlyList<Fact> Told { get; } = (ToldOutside ?? []).Standing();
 
@@ -35,13 +42,13 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
     /// it stands. A session without any is not a miss; it does not count at all.
     /// </summary>
     public IEnumerable<Performance> Of(string exercise, string? slot = null) =>
-        folded.Value.ByExercise[exercise].Where(p => slot is null || p.Asked.Slot == slot);
+        folded.Value.ByExercise.GetValueOrDefault(exercise, []).Where(p => slot is null || p.Asked.Slot == slot);
 
     /// <summary>
     /// The performances of a motion, by whatever exercise, oldest first. Those of skills days are among them, each told by
     /// its <see cref="Performance.Kind"/>.
     /// </summary>
-    public IEnumerable<Performance> Of(Motion motion) => folded.Value.ByMotion[motion];
+    public IEnumerable<Performance> Of(Motion motion) => folded.Value.ByMotion.GetValueOrDefault(motion, []);
 
     /// <summary>The sore motions told and not taken back, outside sessions and in them, in the order told.</summary>
     public IReadOnlyList<SoreTold> Sore => folded.Value.Sore;
@@ -55,26 +62,43 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
     /// <inheritdoc/>
     public override int GetHashCode() => Sessions.GetHashCode();
 
-    private static IReadOnlyList<SoreTold> SoreIn(IReadOnlyList<SessionRecord> sessions, IReadOnlyList<Fact>? outside) =>
-    [
-        .. sessions.Where(s => s.Facts.Any(f => f is SoreTold)).SelectMany(s => s.Standing)
-            .Concat((outside ?? []).Standing())
-            .OfType<SoreTold>()
-            .OrderBy(s => s.At),
-    ];
-
-    private static IReadOnlyList<HeadDownAnswered> HeadDownIn(IReadOnlyList<SessionRecord> sessions) =>
-        [.. sessions.Where(s => s.Facts.Any(f => f is HeadDownAnswered)).SelectMany(s => s.Standing).OfType<HeadDownAnswered>().OrderBy(a => a.At)];
-
-    private sealed class Folded(List<Performance> all, IReadOnlyList<SoreTold> sore, IReadOnlyList<HeadDownAnswered> headDown)
+    private sealed record Folded(
+        IReadOnlyDictionary<string, IReadOnlyList<Performance>> ByExercise,
+        IReadOnlyDictionary<Motion, IReadOnlyList<Performance>> ByMotion,
+        IReadOnlyList<SoreTold> Sore,
+        IReadOnlyList<HeadDownAnswered> HeadDown)
     {
-        public IReadOnlyList<HeadDownAnswered> HeadDown { get; } = headDown;
+        public static Folded Of(IReadOnlyList<SessionRecord> sessions, IReadOnlyList<Fact>? outside)
+        {
+            List<Performance> all = [.. sessions.SelectMany(s => s.Performances)];
+            return new(
+                all.GroupBy(p => p.Asked.Exercise).ToDictionary(g => g.Key, IReadOnlyList<Performance> (g) => [.. g]),
+                all.GroupBy(p => p.Asked.Motion).ToDictionary(g => g.Key, IReadOnlyList<Performance> (g) => [.. g]),
+                [.. Told<SoreTold>(sessions).Concat((outside ?? []).Standing().OfType<SoreTold>()).OrderBy(s => s.At)],
+                [.. Told<HeadDownAnswered>(sessions).OrderBy(a => a.At)]);
+        }
 
-        public IReadOnlyList<SoreTold> Sore { get; } = sore;
+        public Folded And(SessionRecord session) => new(
+            With(ByExercise, session.Performances, p => p.Asked.Exercise),
+            With(ByMotion, session.Performances, p => p.Asked.Motion),
+            [.. Sore.Concat(Told<SoreTold>([session])).OrderBy(s => s.At)],
+            [.. HeadDown.Concat(Told<HeadDownAnswered>([session])).OrderBy(a => a.At)]);
 
-        public ILookup<string, Performance> ByExercise { get; } = all.ToLookup(p => p.Asked.Exercise);
+        private static IEnumerable<T> Told<T>(IReadOnlyList<SessionRecord> sessions) =>
+            sessions.Where(s => s.Facts.Any(f => f is T)).SelectMany(s => s.Standing).OfType<T>();
 
-        public ILookup<Motion, Performance> ByMotion { get; } = all.ToLookup(p => p.Asked.Motion);
+        private static Dictionary<T, IReadOnlyList<Performance>> With<T>(
+            IReadOnlyDictionary<T, IReadOnlyList<Performance>> before, IReadOnlyList<Performance> more, Func<Performance, T> by)
+            where T : notnull
+        {
+            var all = new Dictionary<T, IReadOnlyList<Performance>>(before);
+            foreach (var same in more.GroupBy(by))
+            {
+                all[same.Key] = [.. all.GetValueOrDefault(same.Key, []), .. same];
+            }
+
+            return all;
+        }
     }
 }
 

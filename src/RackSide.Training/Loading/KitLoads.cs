@@ -2,6 +2,7 @@ using System.Globalization;
 using RackSide.Training.Exercises;
 using RackSide.Training.Kit;
 using RackSide.Training.Measures;
+using RackSide.Training.Plans;
 
 namespace RackSide.Training.Loading;
 
@@ -16,6 +17,7 @@ public sealed class KitLoads(GymKit kit)
     private readonly Dictionary<string, ReachableLoads?> byExercise = [];
     private readonly Dictionary<(string Bars, Mass Load), BarStack?> stacks = [];
     private readonly Dictionary<string, IReadOnlyList<BarStack>> rows = [];
+    private readonly Dictionary<string, IReadOnlyList<RampSet>> ramps = [];
 
     /// <summary>The kit.</summary>
     public GymKit Kit => kit;
@@ -36,6 +38,9 @@ public sealed class KitLoads(GymKit kit)
 
         return loads;
     }
+
+    /// <summary>Whether there are any; see <see cref="Loads.AnyFor"/>.</summary>
+    public bool AnyFor(Exercise exercise) => exercise.LoadType == LoadType.Barbell ? Kit.BarsFor(exercise).Count > 0 : For(exercise) is not null;
 
     /// <summary>The bar loaded to exactly this mass; see <see cref="BarLoading.StackFor"/>.</summary>
     public BarStack? StackFor(Mass load, Exercise? exercise = null)
@@ -82,7 +87,7 @@ public sealed class KitLoads(GymKit kit)
     /// <summary>The same for sets of exercises that may have bars of their own.</summary>
     public IReadOnlyList<BarStack> Row(IReadOnlyList<BarSet> loads, BarStack? onBar)
     {
-        var key = $"{string.Join(' ', loads.Select(l => $"{Exactly([l.Load])}@{BarsOf(l.Exercise)}{PlaceOf(l)}"))} from {onBar?.Bar.Name} {onBar?.Place} {Exactly(onBar?.Side ?? [])}";
+        var key = $"{string.Join(' ', loads.Select(l => $"{Exactly([l.Load])}@{BarsOf(l.Exercise)}{PlaceOf(l)}"))}{From(onBar)}";
         if (!rows.TryGetValue(key, out var row))
         {
             rows[key] = row = Planned(loads, onBar);
@@ -90,6 +95,22 @@ public sealed class KitLoads(GymKit kit)
 
         return row;
     }
+
+    /// <summary>The warm-up sets of an exercise; see <see cref="Ramps.For(RampKind, Mass, Exercise, ReachableLoads, GymKit, BarStack?)"/>.</summary>
+    /// <exception cref="ArgumentException">The kit has no load for the exercise.</exception>
+    public IReadOnlyList<RampSet> RampFor(RampKind kind, Mass work, Exercise exercise, BarStack? onBar)
+    {
+        var key = $"{kind} {Exactly([work])} {exercise.Id}{From(onBar)}";
+        if (!ramps.TryGetValue(key, out var ramp))
+        {
+            var loads = For(exercise) ?? throw new ArgumentException($"no load for {exercise.Id}", nameof(exercise));
+            ramps[key] = ramp = Ramps.For(kind, work, exercise, loads, this, onBar);
+        }
+
+        return ramp;
+    }
+
+    private static string From(BarStack? onBar) => onBar is null ? "" : $" from {onBar.Bar.Name} {onBar.Place} {Exactly(onBar.Side)}";
 
     /// <summary>All decimals and the unit: what is shown of two masses may be alike.</summary>
     private static string Exactly(IEnumerable<Mass> masses) =>

@@ -1,7 +1,7 @@
 using NodaTime;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
-using RackSide.Training.Kit;
+using RackSide.Training.Loading;
 using RackSide.Training.Plans;
 using RackSide.Training.Progression;
 using RackSide.Training.Skills;
@@ -15,21 +15,21 @@ namespace RackSide.Training.Planning;
 internal sealed record Filling(Slot Slot, Exercise Exercise, Decision? Decision = null)
 {
     /// <summary>What fills a slot; null where nothing here can.</summary>
-    public static Filling? Of(Slot slot, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date) =>
+    public static Filling? Of(Slot slot, Catalogue catalogue, KitLoads gym, Lifter lifter, TrainingHistory history, LocalDate date) =>
         slot.Ladder is { } ladder
-            ? Climbing.Next(slot, Fitting.Rungs(ladder, catalogue, kit, lifter, history), history, date) is { } stands
+            ? Climbing.Next(slot, Fitting.Rungs(ladder, catalogue, gym, lifter, history), history, date) is { } stands
                 ? new(slot, stands.Exercise, stands.Decision)
                 : null
-            : Planner.Fill(slot, catalogue, kit, lifter, history) is { } exercise ? new(slot, exercise) : null;
+            : Fitting.For(slot, catalogue, gym, lifter, history).FirstOrDefault() is { } exercise ? new(slot, exercise) : null;
 
     /// <summary>
     /// The same slot with a variant drawn for it, counted alike: on a ladder one of the rungs up to the one it stands on, else
     /// another exercise of the slot's motion that needs no load. What is drawn asks for what a first time of it would, or for
     /// what it stood at, and moves no ladder.
     /// </summary>
-    public Filling Played(int seed, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date)
+    public Filling Played(int seed, Catalogue catalogue, KitLoads gym, Lifter lifter, TrainingHistory history, LocalDate date)
     {
-        var drawn = Play.Shuffled(Variants(catalogue, kit, lifter, history), seed, Slot.Key).FirstOrDefault() ?? Exercise;
+        var drawn = Play.Shuffled(Variants(catalogue, gym, lifter, history), seed, Slot.Key).FirstOrDefault() ?? Exercise;
         if (drawn.Id == Exercise.Id)
         {
             return this;
@@ -41,8 +41,8 @@ internal sealed record Filling(Slot Slot, Exercise Exercise, Decision? Decision 
         return new(Slot, drawn, usual with { Why = new Reason(SkillReasons.Play, Slot.Ladder is null ? "drawn by play, for variety" : "drawn by play, for variety; the ladder stays where it is") });
     }
 
-    private IEnumerable<Exercise> Variants(Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history) => Slot.Ladder is { } ladder
-        ? Fitting.Rungs(ladder, catalogue, kit, lifter, history)
+    private IEnumerable<Exercise> Variants(Catalogue catalogue, KitLoads gym, Lifter lifter, TrainingHistory history) => Slot.Ladder is { } ladder
+        ? Fitting.Rungs(ladder, catalogue, gym, lifter, history)
             .Where(e => !e.Inverted && e.Held == Exercise.Held && ladder.Number(ladder.RungOf(e.Id)!) <= ladder.Number(ladder.RungOf(Exercise.Id)!))
-        : Fitting.For(Slot, catalogue, kit, lifter, history).Where(e => !e.Inverted && !e.IsLoaded && e.Held == Exercise.Held && !e.OneSided);
+        : Fitting.For(Slot, catalogue, gym, lifter, history).Where(e => !e.Inverted && !e.IsLoaded && e.Held == Exercise.Held && !e.OneSided);
 }

@@ -38,7 +38,7 @@ public static class LightWeeks
 
     /// <summary>The dates of the sessions that were light, oldest first.</summary>
     private static IEnumerable<LocalDate> Dates(TrainingHistory history) =>
-        history.Sessions.Where(s => s.Head.Prescriptions.Any(LightWeek.Is) && s.Trained()).Select(s => s.Date).Order();
+        history.Sessions.Where(s => s.Head.Prescriptions.Any(LightWeek.Is) && s.Trained).Select(s => s.Date).Order();
 
     private static LocalDate? Began(List<LocalDate> light, LocalDate date) =>
         light.Count > 0 && light.First(d => Period.DaysBetween(d, light[^1]) < Days) is var first && Period.DaysBetween(first, date) < Days

@@ -31,7 +31,7 @@ public static class LookBack
     /// <summary>What is known of a session without reading it again.</summary>
     public static SessionCard Card(SessionRecord session)
     {
-        var trained = session.Trained();
+        var trained = session.Trained;
         return new SessionCard(session.Head.Id, session.Head.Lifter, session.Date, session.Head.DayKey, session.Head.Kind)
         {
             Trained = trained,

@@ -14,7 +14,7 @@ public static class Past
     /// </summary>
     public static IReadOnlyList<DayDone> Days(TrainingHistory history) =>
     [
-        .. history.Sessions.Where(s => s.Trained()).Select(s => (s.Head.Id, Day: new DayDone(s.Date, s.Head.DayKey)))
+        .. history.Sessions.Where(s => s.Trained).Select(s => (s.Head.Id, Day: new DayDone(s.Date, s.Head.DayKey)))
             .Concat(history.Earlier.Where(c => c.Trained).Select(c => (c.Id, Day: new DayDone(c.Date, c.DayKey))))
             .OrderBy(d => d.Id)
             .Select(d => d.Day),
@@ -23,12 +23,6 @@ public static class Past
     /// <summary>The days away that were told and not taken back.</summary>
     public static IReadOnlyList<DaysAway> Away(TrainingHistory history) =>
         [.. history.Told.OfType<AwayTold>().Select(a => new DaysAway(a.From, a.Until))];
-
-    /// <summary>Whether a session counts as a day trained.</summary>
-    public static bool Trained(this SessionRecord session) =>
-        session.Sets.Any(s => s.Set.Kind != SetKind.WarmUp)
-        || session.Standing.OfType<ItemTicked>().Any(t => session.Head.Prescriptions.Any(p => p.Slot == t.Item))
-        || (session.Head.Kind == DayKind.Skills && session.Closed);
 
     /// <summary>
     /// The performances of an exercise in a slot; where there are none, those in other slots with the same scheme, so that

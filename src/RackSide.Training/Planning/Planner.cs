@@ -31,13 +31,24 @@ public static class Planner
         Lifter lifter,
         TrainingHistory history,
         LocalDate today,
+        TrainingDay? asked = null) => For(plan, catalogue, new KitLoads(kit), lifter, history, today, asked);
+
+    /// <summary>The same with what the gym can load at hand, for whoever asks for many days: it is reckoned once.</summary>
+    /// <inheritdoc cref="For(Plan, Catalogue, GymKit, Lifter, TrainingHistory, LocalDate, TrainingDay)"/>
+    public static TodaysPlan For(
+        Plan plan,
+        Catalogue catalogue,
+        KitLoads gym,
+        Lifter lifter,
+        TrainingHistory history,
+        LocalDate today,
         TrainingDay? asked = null)
     {
         var due = asked is null
             ? DueRule.For(plan, Past.Days(history), today, Past.Away(history))
             : DueRule.AskedFor(plan, Past.Days(history), today, asked, Past.Away(history));
         return due.Day is { } day
-            ? Filled(due, day, catalogue, kit, lifter, history, today)
+            ? Filled(due, day, catalogue, gym, lifter, history, today)
             : new TodaysPlan(due, null, [], Duration.Zero, []);
     }
 
@@ -57,7 +68,7 @@ public static class Planner
             Prescriptions = trimmed.Kept,
             NoTimeFor = trimmed.NoTimeFor,
             Estimate = trimmed.Estimate,
-            PlatesNeeded = PlateCheck.For(trimmed.Kept, catalogue, kit),
+            PlatesNeeded = PlateCheck.For(trimmed.Kept, catalogue, new KitLoads(kit)),
             LeftOut = [.. todays.LeftOut, .. NoTime(trimmed, catalogue, time)],
         };
     }
@@ -92,12 +103,15 @@ public static class Planner
     /// <param name="date">The date.</param>
     /// <param name="play">A seed for play on a skills day: variants of the same motions are drawn by it; null for none.</param>
     public static IReadOnlyList<Prescription> Prescriptions(
-        TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date, int? play = null)
+        TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date, int? play = null) =>
+        Prescriptions(day, catalogue, new KitLoads(kit), lifter, history, date, play);
+
+    private static IReadOnlyList<Prescription> Prescriptions(
+        TrainingDay day, Catalogue catalogue, KitLoads gym, Lifter lifter, TrainingHistory history, LocalDate date, int? play)
     {
-        var filled = day.Slots.Select(slot => Filling.Of(slot, catalogue, kit, lifter, history, date)).OfType<Filling>()
-            .Select(f => play is { } seed && day.Kind == DayKind.Skills ? f.Played(seed, catalogue, kit, lifter, history, date) : f)
+        var filled = day.Slots.Select(slot => Filling.Of(slot, catalogue, gym, lifter, history, date)).OfType<Filling>()
+            .Select(f => play is { } seed && day.Kind == DayKind.Skills ? f.Played(seed, catalogue, gym, lifter, history, date) : f)
             .ToList();
-        var gym = new KitLoads(kit);
         var ordinary = InOrder(filled, gym, history, date);
         return LightWeeks.Why(day, ordinary, history, date) is { } light ? InOrder(filled, gym, history, date, light) : ordinary;
     }
@@ -113,7 +127,7 @@ public static class Planner
     /// <param name="history">All the lifter's sessions, for what must have been held before; null for none.</param>
     /// <returns>The exercise, or null where nothing in this kit can fill the slot.</returns>
     public static Exercise? Fill(Slot slot, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory? history = null) =>
-        Fitting.For(slot, catalogue, kit, lifter, history ?? TrainingHistory.Empty).FirstOrDefault();
+        Fitting.For(slot, catalogue, new KitLoads(kit), lifter, history ?? TrainingHistory.Empty).FirstOrDefault();
 
     /// <summary>Up to nine other exercises that can fill the slot: those it lists first, then others of its motion.</summary>
     /// <param name="slot">The slot.</param>
@@ -124,7 +138,7 @@ public static class Planner
     /// <param name="history">All the lifter's sessions, for what must have been held before; null for none.</param>
     public static IReadOnlyList<Exercise> Others(
         Slot slot, Exercise current, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory? history = null) =>
-        [.. Fitting.For(slot, catalogue, kit, lifter, history ?? TrainingHistory.Empty).Where(e => e.Id != current.Id).Take(MostOthers)];
+        [.. Fitting.For(slot, catalogue, new KitLoads(kit), lifter, history ?? TrainingHistory.Empty).Where(e => e.Id != current.Id).Take(MostOthers)];
 
     /// <summary>What a slot asks for with this exercise on a date; a swap in mid-session asks here too.</summary>
     /// <param name="slot">The slot.</param>
@@ -156,7 +170,6 @@ public static class Planner
     private static Prescription Prescribed(
         Slot slot, Exercise exercise, Decision decision, KitLoads gym, TrainingHistory history, BarStack? onBar)
     {
-        var loads = gym.For(exercise);
         return new Prescription
         {
             Slot = slot.Key,
@@ -167,7 +180,7 @@ public static class Planner
             AsksFirst = exercise.Inverted && !HeadDown.IsTaught(history),
             EachSide = exercise is { OneSided: true, Held: true },
             Load = decision.Load,
-            Ramp = decision.Load is { } work ? Ramps.For(slot.Ramp, work, exercise, loads!, gym, onBar) : [],
+            Ramp = decision.Load is { } work ? gym.RampFor(slot.Ramp, work, exercise, onBar) : [],
             Search = decision.Search,
             Rest = slot.Rest,
             Group = slot.Group,
@@ -205,13 +218,13 @@ public static class Planner
     }
 
     private static TodaysPlan Filled(
-        DayDue due, TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate today)
+        DayDue due, TrainingDay day, Catalogue catalogue, KitLoads gym, Lifter lifter, TrainingHistory history, LocalDate today)
     {
-        var prescriptions = Prescriptions(day, catalogue, kit, lifter, history, today);
+        var prescriptions = Prescriptions(day, catalogue, gym, lifter, history, today, play: null);
         return new TodaysPlan(
-            due, day, prescriptions, TimeEstimate.Of(prescriptions, catalogue, LifterPace.Of(history)), PlateCheck.For(prescriptions, catalogue, kit))
+            due, day, prescriptions, TimeEstimate.Of(prescriptions, catalogue, LifterPace.Of(history)), PlateCheck.For(prescriptions, catalogue, gym))
         {
-            StandIns = StandIns.For(day, catalogue, kit, lifter),
+            StandIns = StandIns.For(day, catalogue, gym, lifter),
             LeftOut =
             [
                 .. day.Slots.Where(s => prescriptions.All(p => p.Slot != s.Key))

@@ -1,6 +1,5 @@
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
-using RackSide.Training.Kit;
 using RackSide.Training.Loading;
 using RackSide.Training.Measures;
 
@@ -10,9 +9,9 @@ namespace RackSide.Training.Planning;
 internal static class PlateCheck
 {
     /// <summary>For one side: of each plate the most that any set of these prescriptions needs, heaviest first.</summary>
-    public static IReadOnlyList<Mass> For(IReadOnlyList<Prescription> prescriptions, Catalogue catalogue, GymKit kit) =>
+    public static IReadOnlyList<Mass> For(IReadOnlyList<Prescription> prescriptions, Catalogue catalogue, KitLoads loads) =>
     [
-        .. Stacks(prescriptions, catalogue, new KitLoads(kit))
+        .. Stacks(prescriptions, catalogue, loads)
             .SelectMany(stack => stack.Side.GroupBy(plate => plate).Select(g => (Plate: g.Key, Count: g.Count())))
             .GroupBy(need => need.Plate, need => need.Count)
             .OrderByDescending(need => need.Key)

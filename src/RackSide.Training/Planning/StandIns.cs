@@ -29,14 +29,18 @@ public static class StandIns
 {
     /// <summary>Those of a training day, in the order of its slots.</summary>
     public static IReadOnlyList<StandIn> For(TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter) =>
-        [.. day.Slots.Select(slot => Of(slot, catalogue, kit, lifter)).OfType<StandIn>()];
+        For(day, catalogue, new KitLoads(kit), lifter);
+
+    /// <summary>The same with what the gym can load at hand.</summary>
+    internal static IReadOnlyList<StandIn> For(TrainingDay day, Catalogue catalogue, KitLoads gym, Lifter lifter) =>
+        [.. day.Slots.Select(slot => Of(slot, catalogue, gym, lifter)).OfType<StandIn>()];
 
     /// <summary>That of a slot; null where the exercise it prefers is what fills it.</summary>
-    public static StandIn? Of(Slot slot, Catalogue catalogue, GymKit kit, Lifter lifter)
+    private static StandIn? Of(Slot slot, Catalogue catalogue, KitLoads gym, Lifter lifter)
     {
         var wanted = slot.Exercises.Select(catalogue.Find).OfType<Exercise>().FirstOrDefault(e => !(e.Inverted && lifter.AvoidInverted) && e.Needs is null);
-        var filled = Planner.Fill(slot, catalogue, kit, lifter);
-        return wanted is null || wanted.Id == filled?.Id || (slot.Ladder is not null && filled is not null) ? null : new(slot.Key, wanted, filled, Why(wanted, kit));
+        var filled = Fitting.For(slot, catalogue, gym, lifter, TrainingHistory.Empty).FirstOrDefault();
+        return wanted is null || wanted.Id == filled?.Id || (slot.Ladder is not null && filled is not null) ? null : new(slot.Key, wanted, filled, Why(wanted, gym.Kit));
     }
 
     /// <summary>What is in the way of an exercise, in few words.</summary>

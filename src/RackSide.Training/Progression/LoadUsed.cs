@@ -11,7 +11,11 @@ public static class LoadUsed
     /// The load that most sets used, which is not the one asked for where the lifter changed it; among equally many, the
     /// easier. Null where no set tells a load.
     /// </summary>
-    public static Mass? Of(Performance performance, Exercise exercise) => performance.Sets
+    public static Mass? Of(Performance performance, Exercise exercise) => performance.Sets[0].Set.Load is var first && performance.Sets.All(s => s.Set.Load == first)
+        ? first
+        : MostUsed(performance, exercise);
+
+    private static Mass? MostUsed(Performance performance, Exercise exercise) => performance.Sets
         .Select(s => s.Set.Load)
         .Where(load => load is not null)
         .GroupBy(load => load!.Value)

@@ -10,8 +10,10 @@ namespace RackSide.Training.Progression;
 /// </summary>
 internal static class TwoForTwo
 {
-    /// <summary>Reps over the goal, and sessions running.</summary>
-    private const int RepsOver = 2, Sessions = 2;
+    /// <summary>Reps over the goal.</summary>
+    public const int RepsOver = 2;
+
+    private const int Sessions = 2;
 
     public static Decision Next(Footing f) =>
         f.MissedTooOften ? TooManyMisses.Next(f)

@@ -85,7 +85,7 @@ public sealed record WeekSummary
         var lifts = LiftLines.Of(NextStrength(plan, catalogue, kit, lifter, history, today), catalogue, history);
         var body = lifter.Body.Hidden ? null : BodyLine.Of(weighIns, week, lifter.Unit);
         var sessions = history.Sessions.Where(s => week.Holds(s.Date)).ToList();
-        var done = sessions.Where(s => s.Trained()).ToList();
+        var done = sessions.Where(s => s.Trained).ToList();
         return new WeekSummary
         {
             Week = week,

@@ -15,6 +15,9 @@ internal static class Examples
     private static readonly (string Line, string Does) Backup = ("rackside backup", "the logbook in one file, beside it");
     private static readonly (string Line, string Does) Export = ("rackside export record.json", "everything, for another program");
     private static readonly (string Line, string Does) Plan = ("rackside plan check my-plan.yaml", "every mistake in a plan, by line");
+    private static readonly (string Line, string Does) Plans = ("rackside plan list", "the plans to choose from");
+    private static readonly (string Line, string Does) Use = ("rackside plan use two-days", "train by that plan from here on");
+    private static readonly (string Line, string Does) Try = ("rackside plan try my-plan.yaml --lifters 20", "a year of twenty invented lifters: a first look");
 
     /// <summary>The examples of a command, the most wanted first.</summary>
     public static IReadOnlyList<(string Line, string Does)> Of(Command command) => command switch
@@ -40,7 +43,11 @@ internal static class Examples
         EraseCommand => [("rackside erase Ottoline", "asks first; cannot be taken back")],
         LiftersCommand => [("rackside lifters", "who trains here"), ("rackside lifters --json", "for another program")],
         CheckCommand => [Check, ("rackside check --data .", "the files in another folder"), ("rackside check --json", "for another program")],
-        PlanCommand or PlanCheckCommand => [Plan],
+        PlanCommand => [Plans, Use, Plan, Try],
+        PlanListCommand => [Plans, ("rackside plan list --json", "for another program")],
+        PlanUseCommand => [Use, ("rackside plan use my-plan.yaml", "a plan file of your own"), ("rackside plan use built-in", "the one that RackSide begins with")],
+        PlanCheckCommand => [Plan],
+        PlanTryCommand => [Try, ("rackside plan try my-plan.yaml --lifters 5 --kit gym.yaml --minutes 60", "with that kit, in an hour"), ("rackside plan try my-plan.yaml --lifters 5 --json", "every month, for another program")],
         _ => [("rackside", "the full screen beside the rack"), Today, Week, Calendar, Squat, Plates, Check],
     };
 }

@@ -8,12 +8,18 @@ using RackSide.Training.Plans;
 
 namespace RackSide.Commands;
 
-/// <summary><c>rackside plan</c>: what a coach does with plan files.</summary>
+/// <summary><c>rackside plan</c>: choosing a plan, and what a coach does with plan files.</summary>
 internal sealed class PlanCommand : Command
 {
     /// <summary>The command.</summary>
     public PlanCommand(RackSideCommand root, Surroundings around)
-        : base("plan", "For coaches: plan files.") => Subcommands.Add(new PlanCheckCommand(root, around));
+        : base("plan", "Plans: choose one, or try one on before anybody lifts.")
+    {
+        Subcommands.Add(new PlanListCommand(root, around));
+        Subcommands.Add(new PlanUseCommand(root, around));
+        Subcommands.Add(new PlanCheckCommand(root, around));
+        Subcommands.Add(new PlanTryCommand(root, around));
+    }
 }
 
 /// <summary><c>rackside plan check</c>: every mistake in a plan file at once.</summary>

@@ -60,9 +60,13 @@ internal abstract class PrintingCommand : Command
         return $"the clock shows {gym.Today.Shown()}{than}; set it, or start rackside, which asks for the date";
     }
 
-    /// <summary>Who is asked about. Where nobody has joined a newcomer without a name stands in, who is kept from head-down work.</summary>
-    protected Lifter Who(Gym gym, ParseResult parsed) =>
-        gym.Lifter(parsed.GetValue(Root.Who)) ?? new Lifter("", "", gym.Kit.Unit, gym.Clock.GetCurrentInstant(), AvoidInverted: true);
+    /// <summary>Who is asked about. The plan is the lifter's from here on. Where nobody has joined a newcomer without a name stands in, who is kept from head-down work.</summary>
+    protected Lifter Who(Gym gym, ParseResult parsed)
+    {
+        var lifter = gym.Lifter(parsed.GetValue(Root.Who)) ?? new Lifter("", "", gym.Kit.Unit, gym.Clock.GetCurrentInstant(), AvoidInverted: true);
+        Around.Error.Print(gym.TrainBy(lifter) is { } trouble ? PlainText.Wrap($"rackside: {trouble}") : []);
+        return lifter;
+    }
 
     /// <summary>Says so where nobody has joined.</summary>
     protected void TellNewcomer(Lifter lifter, string instead = "")

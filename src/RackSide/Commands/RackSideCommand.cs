@@ -51,7 +51,7 @@ internal sealed class RackSideCommand : RootCommand
     public Option<string?> Data { get; } = new("--data") { Description = "Keep logbook and settings in this folder.", HelpName = "DIR", Recursive = true };
 
     /// <summary>A coach's plan.</summary>
-    public Option<string?> PlanFile { get; } = new("--plan") { Description = "Train from this plan file instead of the built-in plan.", HelpName = "FILE", Recursive = true };
+    public Option<string?> PlanFile { get; } = new("--plan") { Description = "Train from this plan file for now, whatever plan was chosen.", HelpName = "FILE", Recursive = true };
 
     /// <summary>Who trains.</summary>
     public Option<string?> Who { get; } = new("--lifter") { Description = "Who trains; the first who joined if not said.", HelpName = "NAME", Recursive = true };

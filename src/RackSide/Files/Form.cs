@@ -13,6 +13,9 @@ internal sealed record Form<T>(string Name, string Right, Func<string, T?> Parse
     /// <summary>Whether a value is within the limits.</summary>
     public Func<T, bool> Plausible { get; init; } = _ => true;
 
+    /// <summary>The words it may be, where they are so many that the one that was meant helps more than all of them.</summary>
+    public IReadOnlyList<string> Words { get; init; } = [];
+
     /// <summary>Reads a text; where that fails a mistake says so.</summary>
     public T? Read(YamlScalar written, string field, MistakeList mistakes)
     {
@@ -22,9 +25,11 @@ internal sealed record Form<T>(string Name, string Right, Func<string, T?> Parse
             return value;
         }
 
-        mistakes.Add(written.Line, field, Wrong(written.Text.Trim(), value is null), Right);
+        mistakes.Add(written.Line, field, Wrong(written.Text.Trim(), value is null), Meant(written.Text.Trim()) ?? Right);
         return null;
     }
+
+    private string? Meant(string text) => Nearest.To(text, Words) is { } meant ? $"did you mean {meant}?" : null;
 
     private string Wrong(string text, bool unreadable) =>
         text.Length == 0 ? "nothing is written here"
@@ -35,6 +40,9 @@ internal sealed record Form<T>(string Name, string Right, Func<string, T?> Parse
 /// <summary>Forms made of a fixed set of words.</summary>
 internal static class WordForm
 {
+    // Of fewer words a near one is chance as often as it is what was meant, and all of them fit in the sentence.
+    private const int ManyWords = 5;
+
     /// <summary>A form that takes any of these words, in capitals or not, with <c>_</c> or a space between their parts.</summary>
     public static Form<T> Of<T>(string name, params (string Word, T Value)[] words)
         where T : struct => new(name, "write " + OneOf(words.Select(w => w.Word)), text =>
@@ -42,7 +50,10 @@ internal static class WordForm
             var plain = text.ToLowerInvariant().Replace('_', ' ');
             var found = Array.FindIndex(words, w => w.Word.Replace('_', ' ') == plain);
             return found < 0 ? null : words[found].Value;
-        });
+        })
+        {
+            Words = words.Length >= ManyWords ? [.. words.Select(w => w.Word)] : [],
+        };
 
     /// <summary>Words as a choice: <c>a, b or c</c>.</summary>
     public static string OneOf(IEnumerable<string> words)

@@ -55,10 +55,17 @@ internal sealed class LadderField(Fields fields, Catalogue catalogue, MistakeLis
         return null;
     }
 
-    /// <summary>What the ladder's first rung asks for, which stands for the slot where nothing of a rung is asked.</summary>
-    public static Scheme SchemeOf(Ladder ladder, Catalogue catalogue) => ladder.Rungs[0] is var first && catalogue[first.Exercise].Held
-        ? new Scheme.Hold(first.Sets, first.Low, first.High)
+    /// <summary>What the ladder's first rung asks for, which stands for the slot where nothing of a rung is asked; null for no ladder.</summary>
+    public Scheme? Scheme(Ladder? ladder) => ladder?.Rungs[0] is not { } first ? null
+        : catalogue[first.Exercise].Held ? new Scheme.Hold(first.Sets, first.Low, first.High)
         : new Scheme.Range(first.Sets, first.Low, first.High);
+
+    /// <summary>The exercises of its rungs, easiest first; none for no ladder.</summary>
+    public IReadOnlyList<string> Exercises(Ladder? ladder)
+    {
+        fields.Know("exercises");
+        return [.. (ladder?.Rungs ?? []).Select(r => r.Exercise)];
+    }
 
     private string Right() => "write " + WordForm.OneOf(catalogue.Ladders.Select(l => l.Key));
 }

@@ -21,7 +21,7 @@ internal sealed class SlotExercises(Catalogue catalogue, MistakeList mistakes)
         var ids = new List<string>();
         foreach (var item in written ?? [])
         {
-            if (Known(item) is { } exercise && Does(exercise, motion, item) && Counts(exercise, scheme, item) && Once(ids, exercise, item))
+            if (Known(item, motion) is { } exercise && Does(exercise, motion, item) && Counts(exercise, scheme, item) && Once(ids, exercise, item))
             {
                 ids.Add(exercise.Id);
             }
@@ -30,7 +30,7 @@ internal sealed class SlotExercises(Catalogue catalogue, MistakeList mistakes)
         return ids;
     }
 
-    private Exercise? Known(YamlValue item)
+    private Exercise? Known(YamlValue item, Motion? motion)
     {
         if (item is not YamlScalar { Text: var id })
         {
@@ -41,13 +41,17 @@ internal sealed class SlotExercises(Catalogue catalogue, MistakeList mistakes)
         var found = catalogue.Find(id);
         if (found is null)
         {
-            var meant = Nearest.To(id, catalogue.All.Select(e => e.Id));
+            var meant = Nearest.To(id, catalogue.All.Select(e => e.Id)) ?? Named(id, motion);
             mistakes.Add(item.Line, Field, $"the catalogue has no exercise \"{id}\"",
                 meant is null ? "choose an id from docs/plan-files.md" : $"did you mean {meant}?");
         }
 
         return found;
     }
+
+    /// <summary>The first exercise of the motion that has this for one of its words: <c>bench</c> for bench-press.</summary>
+    private string? Named(string word, Motion? motion) =>
+        catalogue.All.FirstOrDefault(e => e.Motion == motion && e.Id.Split('-').Contains(word))?.Id;
 
     private bool Does(Exercise exercise, Motion? motion, YamlValue item)
     {

@@ -40,8 +40,8 @@ internal sealed class SlotReader(Catalogue catalogue, MistakeList mistakes)
         var ladder = ladderField.Read();
         var beginWith = ladderField.ReadBeginWith(ladder);
         var motion = fields.Has(LadderField.Name) ? ladder is null ? null : catalogue[ladder.Rungs[^1].Exercise].Motion : fields.Required("motion", YamlValues.Motion);
-        var scheme = ladder is not null && LadderField.BringsScheme(fields) ? LadderField.SchemeOf(ladder, catalogue) : new SchemeReader(fields, mistakes).Read();
-        var exercises = ladder is null ? new SlotExercises(catalogue, mistakes).Read(fields, motion, scheme) : [.. ladder.Rungs.Select(r => r.Exercise)];
+        var scheme = fields.Has(LadderField.Name) && LadderField.BringsScheme(fields) ? ladderField.Scheme(ladder) : new SchemeReader(fields, mistakes).Read();
+        var exercises = fields.Has(LadderField.Name) ? ladderField.Exercises(ladder) : new SlotExercises(catalogue, mistakes).Read(fields, motion, scheme);
         var rest = Rest(fields, scheme);
         var progress = new ProgressReader(fields, mistakes).Read(scheme);
         var ramp = Ramp(fields, scheme);

@@ -75,6 +75,7 @@ internal sealed class YamlText
         if (parser.TryConsume<DocumentStart>(out var second))
         {
             mistakes.Add(Line(second), "", "a second document begins here", "keep one in a file and take out the line ---");
+            return null;
         }
 
         return value;

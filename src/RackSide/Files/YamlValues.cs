@@ -86,7 +86,7 @@ internal static class YamlValues
 
     /// <summary>A whole number within limits.</summary>
     public static Form<int> Whole(int low, int high, string example) =>
-        new("a whole number", $"write a whole number, such as {example}", ParseWhole)
+        new("a whole number", $"write a whole number, such as {example}", ParseAnyWhole)
         {
             Limits = $"{low} to {high}",
             Plausible = n => n >= low && n <= high,
@@ -95,6 +95,12 @@ internal static class YamlValues
     /// <summary>The whole number a text is, without a sign; null where it is none.</summary>
     public static int? ParseWhole(string text) =>
         int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+
+    /// <summary>The same with a sign and of any length, so that one far outside is told as outside and not as no number.</summary>
+    private static int? ParseAnyWhole(string text) =>
+        !text.StartsWith('-') ? (text.Length > 0 && text.All(char.IsAsciiDigit) ? ParseWhole(text) ?? int.MaxValue : null)
+        : ParseAnyWhole(text[1..]) is { } number ? -number
+        : null;
 
     private static Mass? ParseMass(string text)
     {

@@ -36,4 +36,6 @@ internal static class JsonOutput
 [JsonSerializable(typeof(CheckJson))]
 [JsonSerializable(typeof(LiftersJson))]
 [JsonSerializable(typeof(ForecastJson))]
+[JsonSerializable(typeof(PlanTrialJson))]
+[JsonSerializable(typeof(PlansJson))]
 internal sealed partial class RackSideJson : JsonSerializerContext;

@@ -66,9 +66,12 @@ public class CommandTableTests(Tollbooth gym)
     [InlineData("plates kg", "\"kg\" is not a load; write a number such as 62.5, 62,5 or 135lb")]
     [InlineData("plates -20", "there is no option -20; see rackside plates --help")]
     [InlineData("plates 60 70", "\"60 70\" is not a load; write a number such as 62.5, 62,5 or 135lb")]
-    [InlineData("plan", "plan needs a command: check; see rackside plan --help")]
+    [InlineData("plan", "plan needs a command: list, use, check or try; see rackside plan --help")]
     [InlineData("plan chekc", "there is no command \"chekc\"; did you mean check?")]
     [InlineData("plan check", "check needs FILE; see rackside plan check --help")]
+    [InlineData("plan use", "use needs NAME; see rackside plan use --help")]
+    [InlineData("plan use tow-days", "no plan is called \"tow-days\"; did you mean two-days?")]
+    [InlineData("plan use fourteen", "no plan is called \"fourteen\"; rackside plan list shows them")]
     public void A_mistyped_command_line_gets_one_sentence_and_64(string line, string sentence)
     {
         var ran = gym.On(11).Run(line);

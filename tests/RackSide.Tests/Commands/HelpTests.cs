@@ -40,6 +40,7 @@ public class HelpTests(Tollbooth gym)
             words = [.. words.Select(w => w switch
             {
                 "my-plan.yaml" => folder.File(w, PlanFile.DefaultText),
+                "gym.yaml" => Path.Combine(copy.Path, w),
                 "training.ics" or "record.json" => folder.File(w, record),
                 "sets.csv" => folder.File(w, "date,exercise,reps\n"),
                 "my-map.yaml" => folder.File(w, "table: sets\ncolumns:\n  date: date\n  exercise: exercise\n  reps: reps\n"),
@@ -49,9 +50,9 @@ public class HelpTests(Tollbooth gym)
                 _ => w,
             })];
 
-            // Only one session can be entered for a day, so each of those examples has a logbook of its own.
+            // Only one session can be entered for a day, and a plan is chosen by somebody, so each of those examples has a logbook of its own.
             using var own = gym.Copy();
-            var where = words[0] == "enter" ? own : copy;
+            var where = words[0] is "enter" or "plan" ? own : copy;
             CommandLine.In(where.Path, "2026-11-25T18:00").Answering("y").Typing(new string('\n', 20)).RunWords(words).Code.Should().Be(0, line);
         }
     }

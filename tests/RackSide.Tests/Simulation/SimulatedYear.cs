@@ -3,6 +3,7 @@ using RackSide.Files;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Kit;
+using RackSide.Training.Loading;
 using RackSide.Training.Measures;
 using RackSide.Training.Planning;
 using RackSide.Training.Plans;
@@ -23,6 +24,7 @@ public sealed class SimulatedYear
     private readonly Random life;
     private readonly int awayFrom;
     private readonly int awayFor;
+    private readonly KitLoads loads;
     private readonly List<Given> all = [];
     private TrainingHistory history = TrainingHistory.Empty;
     private int lived;
@@ -37,6 +39,7 @@ public sealed class SimulatedYear
         life = new Random(seed + 1_000_000);
         Unit = seed % 4 == 0 ? MassUnit.Pound : MassUnit.Kilogram;
         Kit = seed % 2 == 0 ? KitDefaults.For(Unit) : Large(Unit);
+        loads = new KitLoads(Kit);
         lifter = new Lifter("seed", "Seed", Unit, Instant.FromUtc(2026, 1, 1, 12, 0));
         (awayFrom, awayFor) = (life.Next(40, 300), holidays && seed % 3 == 0 ? life.Next(8, 70) : 0);
     }
@@ -91,10 +94,10 @@ public sealed class SimulatedYear
 
     private void Train(LocalDate date)
     {
-        var today = Planner.For(Plan, Exercises, Kit, lifter, history, date);
+        var today = Planner.For(Plan, Exercises, loads, lifter, history, date);
         if (today.Day is { } day)
         {
-            history = new TrainingHistory([.. history.Sessions, Session(today, day, date)]);
+            history = history.And(Session(today, day, date));
         }
     }
 
