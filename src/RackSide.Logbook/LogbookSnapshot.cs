@@ -69,13 +69,13 @@ public sealed class LogbookSnapshot : ILogbook
         }
     }
 
-    /// <summary>The same with facts that no disk took yet, in their order; one that is here already stays as it is.</summary>
-    public LogbookSnapshot With(IEnumerable<(FactId Session, Fact Fact)> unwritten)
+    /// <summary>The same with entries that no disk took yet, in their order; one that is here already stays as it is.</summary>
+    public LogbookSnapshot With(IEnumerable<SessionEntry> unwritten)
     {
         var contents = Contents.As(Contents.Rack, Contents.Writes);
-        foreach (var (session, fact) in unwritten)
+        foreach (var entry in unwritten)
         {
-            contents.Writes += contents.Take(new Entry.FactAdded(session, fact)) is null ? 0 : 1;
+            contents.Writes += contents.Take(Of(entry)) is null ? 0 : 1;
         }
 
         return new LogbookSnapshot(contents);
@@ -172,6 +172,13 @@ public sealed class LogbookSnapshot : ILogbook
     private IEnumerable<Instant?> Moments() => Contents.Lifters.Select(l => (Instant?)l.Joined)
         .Concat(Contents.Told.Select(t => (Instant?)t.Fact.At))
         .Concat(Contents.Sessions.SelectMany(s => s.Facts.Select(f => (Instant?)f.At).Append(s.Head.Begun)));
+
+    private static Entry Of(SessionEntry entry) => entry switch
+    {
+        SessionEntry.Begun begun => new Entry.SessionBegun(begun.Head),
+        SessionEntry.Added added => new Entry.FactAdded(added.Session, added.Fact),
+        _ => throw new System.Diagnostics.UnreachableException(),
+    };
 
     private static InvalidOperationException ReadOnly() => new("a snapshot is not written to");
 }

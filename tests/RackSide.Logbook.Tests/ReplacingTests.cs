@@ -84,7 +84,7 @@ public class ReplacingTests
         var (first, second) = (Tollbooth.Set(book.NextId(), 1), Tollbooth.Set(book.NextId(), 2));
         book.Append(head.Id, first);
 
-        var more = book.Snapshot().With([(head.Id, first), (head.Id, second)]);
+        var more = book.Snapshot().With([new SessionEntry.Added(head.Id, first), new SessionEntry.Added(head.Id, second)]);
 
         more.Open("ottoline")!.Facts.Should().Equal(first, second);
         LogbookSnapshot.Read(more.Image, "more").Open("ottoline")!.Facts.Should().Equal(first, second);

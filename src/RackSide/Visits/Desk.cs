@@ -1,5 +1,6 @@
 using NodaTime;
 using RackSide.Files;
+using RackSide.Logbook;
 using RackSide.Pages;
 using RackSide.Pages.Bodies;
 using RackSide.Pages.Calendars;
@@ -34,7 +35,7 @@ internal sealed class Desk
     public Desk(Gym gym)
     {
         this.gym = gym;
-        Sharing = new SharingDesk(gym, Setting, Written);
+        Sharing = new SharingDesk(gym, Setting, Begun);
     }
 
     /// <summary>The door to a bar shared by two.</summary>
@@ -211,18 +212,20 @@ internal sealed class Desk
         return Offer(todays.Day?.Key == offered!.Day!.Key ? todays : gym.TodaysPlan(lifter, offered.Day));
     }
 
-    /// <summary>The session that was offered begins; it is on disk before its first page is shown.</summary>
+    /// <summary>The session that was offered begins; it is on disk before its first page is shown, where the disk takes anything.</summary>
     public SessionVisit Begin(Lifter lifter)
     {
-        var (record, setting) = Written(lifter, offered!);
+        var first = new FirstEntries(gym.Logbook);
+        var (record, setting) = Begun(lifter, offered!, first);
         return new SessionVisit(
             record.Facts.Count == 0
                 ? Session.Begin(setting, record.Head)
                 : Session.Resume(setting, record, gym.Logbook.NextId(), record.Head.Begun),
-            gym);
+            gym,
+            first.Unwritten);
     }
 
-    private (SessionRecord Record, SessionSetting Setting) Written(Lifter lifter, TodaysPlan todays)
+    private (SessionRecord Record, SessionSetting Setting) Begun(Lifter lifter, TodaysPlan todays, FirstEntries first)
     {
         var head = new SessionHead
         {
@@ -238,9 +241,9 @@ internal sealed class Desk
             Prescriptions = [.. todays.Prescriptions, .. todays.NoTimeFor],
         };
         var setting = gym.Setting(lifter, todays.Day, todays.Prescriptions);
-        gym.Logbook.Begin(head);
+        first.Write(new SessionEntry.Begun(head));
         var leftOut = todays.NoTimeFor.Select(p => (Fact)new SlotLeftOut(gym.Logbook.NextId(), head.Begun, p.Slot)).ToList();
-        leftOut.ForEach(fact => gym.Logbook.Append(head.Id, fact));
+        leftOut.ForEach(fact => first.Write(new SessionEntry.Added(head.Id, fact)));
         return (new SessionRecord(head, leftOut), setting);
     }
 

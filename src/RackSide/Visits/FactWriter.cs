@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using NodaTime;
+using RackSide.Logbook;
 using RackSide.Training.History;
 using RackSide.Training.Sessions;
 
@@ -17,8 +18,8 @@ internal sealed class FactWriter : IDisposable
     private readonly IClock clock;
     private readonly Action wake;
     private readonly TimeSpan patience;
-    private readonly BlockingCollection<(FactId Session, Fact Fact)> waiting = [];
-    private readonly List<(FactId Session, Fact Fact)> unwritten = [];
+    private readonly BlockingCollection<SessionEntry> waiting = [];
+    private readonly List<SessionEntry> unwritten = [];
     private readonly ConcurrentQueue<SessionEvent> answers = new();
     private readonly ManualResetEventSlim closing = new();
     private readonly Thread thread;
@@ -36,8 +37,8 @@ internal sealed class FactWriter : IDisposable
         thread.Start();
     }
 
-    /// <summary>The facts that are not on disk, in their order.</summary>
-    public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten
+    /// <summary>The entries that are not on disk, in their order.</summary>
+    public IReadOnlyList<SessionEntry> Unwritten
     {
         get
         {
@@ -61,14 +62,17 @@ internal sealed class FactWriter : IDisposable
     }
 
     /// <summary>Hands a fact over.</summary>
-    public void Write(FactId session, Fact fact)
+    public void Write(FactId session, Fact fact) => Write(new SessionEntry.Added(session, fact));
+
+    /// <summary>Hands an entry over.</summary>
+    public void Write(SessionEntry entry)
     {
         lock (unwritten)
         {
-            unwritten.Add((session, fact));
+            unwritten.Add(entry);
         }
 
-        waiting.Add((session, fact));
+        waiting.Add(entry);
     }
 
     /// <summary>Waits until all is on disk, but no longer than a write that fails or takes too long.</summary>
@@ -104,9 +108,9 @@ internal sealed class FactWriter : IDisposable
 
     private void Run()
     {
-        foreach (var (session, fact) in waiting.GetConsumingEnumerable())
+        foreach (var entry in waiting.GetConsumingEnumerable())
         {
-            while (!TryWrite(session, fact))
+            while (!TryWrite(entry))
             {
                 if (closing.Wait(patience))
                 {
@@ -127,19 +131,19 @@ internal sealed class FactWriter : IDisposable
         }
     }
 
-    private bool TryWrite(FactId session, Fact fact)
+    private bool TryWrite(SessionEntry entry)
     {
         try
         {
-            logbook.Append(session, fact);
+            logbook.Write(entry);
             Answered(written: true, why: null);
-            Tell(new FactWritten(clock.GetCurrentInstant(), fact.Id));
+            Tell(new FactWritten(clock.GetCurrentInstant(), entry.Id));
             return true;
         }
         catch (Exception e) when (e is IOException or UnauthorizedAccessException)
         {
             Answered(written: false, Why(e));
-            Tell(new WriteFailed(clock.GetCurrentInstant(), fact.Id, $"not on disk yet, still trying: {Why(e)}"));
+            Tell(new WriteFailed(clock.GetCurrentInstant(), entry.Id, $"not on disk yet, still trying: {Why(e)}"));
             return false;
         }
     }

@@ -1,5 +1,6 @@
 using NodaTime;
 using RackSide.Kiosk;
+using RackSide.Logbook;
 using RackSide.Pages;
 using RackSide.Pages.Bodies;
 using RackSide.Pages.Calendars;
@@ -64,8 +65,8 @@ internal sealed class RackVisit : IConversation, IDisposable
     /// <summary>Who trains; null until somebody joins.</summary>
     public Lifter? Lifter { get; private set; }
 
-    /// <summary>The facts of the session that could not be put on disk.</summary>
-    public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten { get; private set; } = [];
+    /// <summary>The entries of the session that could not be put on disk.</summary>
+    public IReadOnlyList<SessionEntry> Unwritten { get; private set; } = [];
 
     /// <summary>Whether something of the session that runs cannot be put on disk now.</summary>
     public bool IsUnwritten => (left ?? inner) is TrainingVisit { Trouble: not null };

@@ -1,6 +1,5 @@
 using RackSide.Logbook;
 using RackSide.Pages.Rack;
-using RackSide.Training.History;
 
 namespace RackSide.Visits;
 
@@ -34,7 +33,7 @@ internal sealed class Rescue(Gym gym, Func<IReadOnlyList<string>> places)
     /// <summary>Writes the logbook with these facts into a folder.</summary>
     /// <returns>The file.</returns>
     /// <exception cref="IOException">It could not be written.</exception>
-    public string CopyTo(string folder, IReadOnlyList<(FactId Session, Fact Fact)> unwritten)
+    public string CopyTo(string folder, IReadOnlyList<SessionEntry> unwritten)
     {
         var name = new Backups(folder).Make(gym.Snapshot()!.With(unwritten), gym.Today);
         return CopiedTo = Path.Combine(folder, name);

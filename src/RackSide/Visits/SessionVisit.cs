@@ -1,4 +1,5 @@
 using NodaTime;
+using RackSide.Logbook;
 using RackSide.Pages;
 using RackSide.Pages.Rack;
 using RackSide.Training.History;
@@ -16,8 +17,9 @@ internal sealed class SessionVisit : TrainingVisit
     /// <summary>Shows a session.</summary>
     /// <param name="session">As it begins or is resumed.</param>
     /// <param name="gym">Where its facts go.</param>
-    public SessionVisit(Session session, Gym gym)
-        : base(gym)
+    /// <param name="unwritten">What of its beginning is not on disk yet; null for nothing.</param>
+    public SessionVisit(Session session, Gym gym, IReadOnlyList<SessionEntry>? unwritten = null)
+        : base(gym, unwritten ?? [])
     {
         Session = session;
         summarise = s => gym.Week(s.Setting.Lifter, s.Record, s.Head.Date);

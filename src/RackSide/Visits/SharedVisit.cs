@@ -1,4 +1,5 @@
 using NodaTime;
+using RackSide.Logbook;
 using RackSide.Pages;
 using RackSide.Pages.Sharing;
 using RackSide.Training.History;
@@ -16,8 +17,9 @@ internal sealed class SharedVisit : TrainingVisit
     /// <summary>Shows them.</summary>
     /// <param name="both">As they begin or are resumed.</param>
     /// <param name="gym">Where their facts go.</param>
-    public SharedVisit(TwoOnOneBar both, Gym gym)
-        : base(gym)
+    /// <param name="unwritten">What of their beginning is not on disk yet.</param>
+    public SharedVisit(TwoOnOneBar both, Gym gym, IReadOnlyList<SessionEntry> unwritten)
+        : base(gym, unwritten)
     {
         Both = both;
         summarise = s =>

@@ -1,4 +1,5 @@
 using NodaTime;
+using RackSide.Logbook;
 using RackSide.Pages.Sharing;
 using RackSide.Training.History;
 using RackSide.Training.Planning;
@@ -11,11 +12,11 @@ namespace RackSide.Visits;
 /// <summary>The door to a shared bar: who can share it today, what both are about to do, and both sessions begun or gone on with.</summary>
 /// <param name="gym">The gym.</param>
 /// <param name="settings">What an open session is held against.</param>
-/// <param name="begin">Begins a session: head, first facts and setting, on disk.</param>
+/// <param name="begin">Begins a session: head, first facts and setting, on disk where that takes them.</param>
 internal sealed class SharingDesk(
     Gym gym,
     Func<Lifter, SessionRecord, SessionSetting> settings,
-    Func<Lifter, TodaysPlan, (SessionRecord Record, SessionSetting Setting)> begin)
+    Func<Lifter, TodaysPlan, FirstEntries, (SessionRecord Record, SessionSetting Setting)> begin)
 {
     private (Lifter Lifter, TodaysPlan Plan)[] asked = [];
 
@@ -48,9 +49,10 @@ internal sealed class SharingDesk(
     /// <summary>Both sessions, begun now or gone on with; that they share is on disk before the first page is shown.</summary>
     public SharedVisit Begin()
     {
-        var both = asked.Select(a => ByPlanOf(a.Lifter, asked[0].Lifter, () => Opened(a.Lifter, a.Plan))).ToList();
+        var first = new FirstEntries(gym.Logbook);
+        var both = asked.Select(a => ByPlanOf(a.Lifter, asked[0].Lifter, () => Opened(a.Lifter, a.Plan, first))).ToList();
         var now = gym.Clock.GetCurrentInstant();
-        return Visit([.. both.Select((b, i) => (Told(b.Record, both[1 - i].Record.Head.Id, now), b.Setting))]);
+        return Visit([.. both.Select((b, i) => (Told(b.Record, both[1 - i].Record.Head.Id, now, first), b.Setting))], first.Unwritten);
     }
 
     /// <summary>The lifter whose open session shares the bar with this one, each saying so of the other; null where there is none.</summary>
@@ -62,10 +64,10 @@ internal sealed class SharingDesk(
 
     /// <summary>Two open sessions that share the bar go on.</summary>
     public SharedVisit GoOn((Lifter Lifter, SessionRecord Open) one, (Lifter Lifter, SessionRecord Open) two) =>
-        Visit([.. new[] { one, two }.Select(x => (x.Open, ByPlanOf(x.Lifter, one.Lifter, () => settings(x.Lifter, x.Open))))]);
+        Visit([.. new[] { one, two }.Select(x => (x.Open, ByPlanOf(x.Lifter, one.Lifter, () => settings(x.Lifter, x.Open))))], []);
 
-    private (SessionRecord Record, SessionSetting Setting) Opened(Lifter lifter, TodaysPlan plan) =>
-        Open(lifter) is { } open ? (open, settings(lifter, open)) : begin(lifter, plan);
+    private (SessionRecord Record, SessionSetting Setting) Opened(Lifter lifter, TodaysPlan plan, FirstEntries first) =>
+        Open(lifter) is { } open ? (open, settings(lifter, open)) : begin(lifter, plan, first);
 
     /// <summary>Asks the gym by this lifter's own plan; afterwards it is that of the one whose stay it is again.</summary>
     private T ByPlanOf<T>(Lifter lifter, Lifter stays, Func<T> ask)
@@ -81,17 +83,17 @@ internal sealed class SharingDesk(
         }
     }
 
-    private SharedVisit Visit((SessionRecord Record, SessionSetting Setting)[] both)
+    private SharedVisit Visit((SessionRecord Record, SessionSetting Setting)[] both, IReadOnlyList<SessionEntry> unwritten)
     {
         var (next, now) = (gym.Logbook.NextId(), gym.Clock.GetCurrentInstant());
         var sessions = both.OrderBy(b => b.Record.Head.Id).Select(b => Session.Resume(b.Setting, b.Record, next, now)).ToList();
-        return new SharedVisit(TwoOnOneBar.Of(sessions[0], sessions[1]), gym);
+        return new SharedVisit(TwoOnOneBar.Of(sessions[0], sessions[1]), gym, unwritten);
     }
 
-    private SessionRecord Told(SessionRecord record, FactId other, Instant now)
+    private SessionRecord Told(SessionRecord record, FactId other, Instant now, FirstEntries first)
     {
         var shared = new BarShared(gym.Logbook.NextId(), now, other);
-        gym.Logbook.Append(record.Head.Id, shared);
+        first.Write(new SessionEntry.Added(record.Head.Id, shared));
         return record with { Facts = [.. record.Facts, shared] };
     }
 

@@ -1,4 +1,5 @@
 using NodaTime;
+using RackSide.Logbook;
 using RackSide.Pages;
 using RackSide.Training.History;
 using RackSide.Training.Sessions;
@@ -14,13 +15,22 @@ internal abstract class TrainingVisit : IConversation, IDisposable
     private readonly FactWriter writer;
 
     /// <summary>A visit whose facts go to a gym's logbook.</summary>
-    protected TrainingVisit(Gym gym) => writer = new FactWriter(gym.Logbook, gym.Clock, () => Wake?.Invoke());
+    /// <param name="gym">The gym.</param>
+    /// <param name="unwritten">What of its beginning is not on disk yet.</param>
+    protected TrainingVisit(Gym gym, IReadOnlyList<SessionEntry> unwritten)
+    {
+        writer = new FactWriter(gym.Logbook, gym.Clock, () => Wake?.Invoke());
+        foreach (var entry in unwritten)
+        {
+            writer.Write(entry);
+        }
+    }
 
     /// <summary>Whether the settings are to be shown over the session; whoever shows them takes it back.</summary>
     public bool SettingsAsked { get; set; }
 
-    /// <summary>The facts that are not on disk, in their order.</summary>
-    public IReadOnlyList<(FactId Session, Fact Fact)> Unwritten => writer.Unwritten;
+    /// <summary>The entries that are not on disk, in their order.</summary>
+    public IReadOnlyList<SessionEntry> Unwritten => writer.Unwritten;
 
     /// <summary>Why the last try to write failed, in a few words; null where it did not.</summary>
     public string? Trouble => writer.Trouble;

@@ -1,5 +1,6 @@
 using NodaTime;
 using NodaTime.Testing;
+using RackSide.Logbook;
 using RackSide.Training.History;
 using RackSide.Training.Measures;
 using RackSide.Training.Sessions;
@@ -42,6 +43,28 @@ public class FactWriterTests
     }
 
     [Fact]
+    public void A_session_whose_beginning_no_disk_took_is_begun_before_its_facts_once_there_is_room()
+    {
+        var disk = new Disk(failures: 4);
+        var head = new SessionHead
+        {
+            Id = Session, Begun = Clock.GetCurrentInstant(), Date = new LocalDate(2026, 11, 25), Zone = "Etc/UTC", Lifter = "first",
+            Plan = "", DayKey = "", DayName = "", Kind = Training.Plans.DayKind.Strength, Prescriptions = [],
+        };
+        var first = new FirstEntries(disk);
+        first.Write(new SessionEntry.Begun(head));
+        first.Unwritten.Should().ContainSingle();
+        var writer = new FactWriter(disk, Clock, () => { }, TimeSpan.Zero);
+        first.Unwritten.ToList().ForEach(writer.Write);
+        Write(writer, 2);
+        writer.Dispose();
+
+        disk.Begun.Should().Equal(head);
+        disk.Written.Select(f => f.Id.Sequence).Should().Equal(2, 3);
+        Answers(writer).OfType<WriteFailed>().Should().HaveCount(3).And.OnlyContain(f => f.Fact == Session && f.Sentence.Contains("no space left"));
+    }
+
+    [Fact]
     public void It_wakes_the_screen_for_every_answer()
     {
         var woken = 0;
@@ -62,7 +85,7 @@ public class FactWriterTests
 
         writer.WaitUntilWritten().Should().BeFalse();
 
-        writer.Unwritten.Select(u => u.Fact.Id.Sequence).Should().Equal(2, 3, 4);
+        writer.Unwritten.Select(u => u.Id.Sequence).Should().Equal(2, 3, 4);
         writer.Trouble.Should().Be("no space left on device");
         writer.GiveUp();
         writer.Dispose();
@@ -144,7 +167,18 @@ public class FactWriterTests
 
         public void Keep(Lifter lifter) => throw new InvalidOperationException();
 
-        public void Begin(SessionHead head) => throw new InvalidOperationException();
+        public List<SessionHead> Begun { get; } = [];
+
+        public void Begin(SessionHead head)
+        {
+            if (left-- > 0)
+            {
+                throw new IOException("no space left on device");
+            }
+
+            Written.Should().BeEmpty("a session begins before its facts");
+            Begun.Add(head);
+        }
 
         public void Tell(string lifter, Fact fact) => throw new InvalidOperationException();
 
