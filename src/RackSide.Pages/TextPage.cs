@@ -6,7 +6,7 @@ namespace RackSide.Pages;
 public sealed record TextPage(string Title, IReadOnlyList<string> Paragraphs) : BodyPage(Title)
 {
     // On the smallest page no text of ours is longer than this.
-    private const int MostLines = 30;
+    private const int MostLines = 90;
 
     /// <summary>How many lines were moved on, on a page too small for the text; whatever is more than can be is as much as can be.</summary>
     public int MovedOn { get; init; }
