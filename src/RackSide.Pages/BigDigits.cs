@@ -9,8 +9,9 @@ public static class BigDigits
     /// <summary>The rows of a digit at scale 1.</summary>
     public const int Dots = 5;
 
-    /// <summary>A digit is at most so many half columns of a dot high.</summary>
-    private const int Narrowest = 7;
+    // A digit three dots wide, in cells twice as high as wide, is then not narrower than half its height, which is the least
+    // that ISO 9241-3 allows (0.5:1 to 1:1).
+    private const int MostRowsADotColumn = 3;
 
     private static readonly Dictionary<char, string[]> Shapes = new()
     {
@@ -62,7 +63,7 @@ public static class BigDigits
         for (var high = rows; high > Dots; high--)
         {
             var wide = Enumerable.Range(1, (high + 2) * 2 / Dots).LastOrDefault(w => Width(text, w) <= columns);
-            if (high * 2 <= wide * Narrowest)
+            if (high <= wide * MostRowsADotColumn)
             {
                 return (high, wide);
             }
