@@ -17,6 +17,17 @@ public sealed class PulseTests : IDisposable
     public void Ticks_come_ten_times_a_second_while_something_may_move() => TicksIn(seconds: 1).Should().Be(10);
 
     [Fact]
+    public void Other_work_may_be_done_once_nobody_has_stirred_for_a_while()
+    {
+        pulse.Stirred();
+        pulse.Idle.Should().BeFalse();
+
+        time.Advance(TimeSpan.FromSeconds(3));
+
+        pulse.Idle.Should().BeTrue();
+    }
+
+    [Fact]
     public void Over_a_page_that_stands_still_there_are_two_a_second()
     {
         TicksIn(seconds: 5);

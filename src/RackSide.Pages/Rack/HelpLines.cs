@@ -10,6 +10,10 @@ public static class HelpLines
         ? KeyTable.Rows.Select(r => $"{Key(r)} {Both(r)}")
         : [.. KeyTable.Rows.Select(r => $"{Key(r)} {r.Lifting}"), "while a clock runs:", .. KeyTable.Rows.Where(Differs).Select(r => $"{Key(r)} {r.Resting}")];
 
+    /// <summary>What is read outside a session: first what the keys do there, then what they will do in a session.</summary>
+    public static IEnumerable<string> Outside(int width) =>
+        [.. KeyTable.Rows.Where(r => r.Choosing.Length > 0).Select(r => $"{Key(r)} {r.Choosing}"), "in a session:", .. For(width)];
+
     /// <summary>The table of docs/keys.md.</summary>
     public static IEnumerable<string> Markdown()
     {
