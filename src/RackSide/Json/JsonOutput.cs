@@ -35,5 +35,6 @@ internal static class JsonOutput
 [JsonSerializable(typeof(BodyJson))]
 [JsonSerializable(typeof(CheckJson))]
 [JsonSerializable(typeof(LiftersJson))]
+[JsonSerializable(typeof(GymStatusJson))]
 [JsonSerializable(typeof(ForecastJson))]
 internal sealed partial class RackSideJson : JsonSerializerContext;
