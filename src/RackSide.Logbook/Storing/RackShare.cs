@@ -33,6 +33,10 @@ internal sealed class RackShare
     /// <summary>Those who were erased.</summary>
     public IReadOnlyCollection<LifterErased> Gone => gone.Values;
 
+    /// <summary>The highest count of any identity that stands only here; 0 where there is none.</summary>
+    public long HighestSequence => waiting.Values.Select(w => w.Event.Id).Concat(gone.Values.Select(g => g.Id))
+        .Concat(stamps.Values.SelectMany(s => s.Told.Values)).Select(id => id.Sequence).DefaultIfEmpty().Max();
+
     /// <summary>Whether a lifter was erased.</summary>
     public bool IsGone(string lifter) => gone.ContainsKey(lifter);
 

@@ -27,7 +27,7 @@ internal sealed class Register : IHolding
         Share = share;
         (Rack, Writes, this.keeping) = (about.Rack, about.Writes, () => keeping);
         (weightCount, toldCount) = (about.Weights, about.Told);
-        (HighestSequence, Newest) = (state.HighestSequence, state.Newest);
+        (HighestSequence, Newest) = (Math.Max(state.HighestSequence, share.HighestSequence), state.Newest);
         foreach (var lifter in lifters)
         {
             this.lifters[lifter.Lifter.Key] = lifter;
