@@ -4,6 +4,7 @@ using RackSide.Logbook.Disks;
 using RackSide.Logbook.Storing;
 using RackSide.Training.History;
 using RackSide.Training.Measures;
+using RackSide.Training.Racks;
 
 namespace RackSide.Logbook;
 
@@ -13,14 +14,14 @@ namespace RackSide.Logbook;
 /// written since. It may be used from several threads; writes wait for the disk, so they belong
 /// on none that paints. docs/durability.md says what is promised and how it is tested.
 /// </summary>
-public sealed class LiteLogbook : ILogbook
+public sealed partial class LiteLogbook : ILogbook
 {
     private const int JournalRoom = 256 * 1024;
 
     private readonly Lock gate = new();
     private readonly IDisk disk;
     private readonly IDisposable hold;
-    private readonly Store store;
+    private Store store;
     private long lastSequence;
     private bool closed;
     private long writes;
@@ -124,7 +125,7 @@ public sealed class LiteLogbook : ILogbook
         lock (gate)
         {
             ObjectDisposedException.ThrowIf(closed, this);
-            return new FactId(store.Register.Rack, ++lastSequence);
+            return new FactId(store.Register.Rack, lastSequence = NextCount());
         }
     }
 
@@ -132,7 +133,9 @@ public sealed class LiteLogbook : ILogbook
     public IReadOnlyList<Lifter> Lifters() => Read(register => register.Lifters.OrderBy(l => l.Joined));
 
     /// <inheritdoc/>
-    public void Keep(Lifter lifter) => WriteAndSettle(_ => new Entry.LifterKept(lifter));
+    public void Keep(Lifter lifter) => WriteAndSettle(register => register.Share.State.Joined
+        ? new Entry.LifterKept(lifter, NextId(), LifterFieldsOf.Told(register.Lifter(lifter.Key), lifter))
+        : new Entry.LifterKept(lifter));
 
     /// <inheritdoc/>
     /// <exception cref="InvalidOperationException">The session was begun already.</exception>
@@ -251,7 +254,7 @@ public sealed class LiteLogbook : ILogbook
             using (hold)
             {
                 CloseStore();
-                Replacing.Install(disk, other.Contents.As(NewRack(), store.Register.Writes), JournalRoom);
+                Replacing.Install(disk, InPlace(other.Contents.As(NewRack(), store.Register.Writes)), JournalRoom);
             }
         }
     }
@@ -276,7 +279,7 @@ public sealed class LiteLogbook : ILogbook
                 var all = store.Register.Whole();
                 CloseStore();
                 var report = Erasing.Of(lifter, disk, backups);
-                Replacing.Install(disk, all.Without(lifter, NewRack()), JournalRoom);
+                Replacing.Install(disk, Without(all, lifter, NewRack()), JournalRoom);
                 return report;
             }
         }

@@ -40,6 +40,10 @@ public sealed class LogbookSnapshot : ILogbook
         Contents.About.Told,
         Contents.Sessions.Select(s => (LocalDate?)s.Date).Max());
 
+    /// <summary>How it stands with the other racks of a gym.</summary>
+    public ShareStatus Share => new(
+        Contents.Rack, Contents.Share.State.Gym, Contents.Share.State.Joined, Contents.Share.WaitingCount, Contents.Share.State.Pulled, Contents.Share.State.Anchor, Contents.Share.State.Whole);
+
     /// <summary>When the newest entry in it was made; null where there is none.</summary>
     public Instant? Newest => Moments().Max();
 
@@ -117,7 +121,7 @@ public sealed class LogbookSnapshot : ILogbook
     }
 
     /// <inheritdoc/>
-    public IReadOnlyList<Lifter> Lifters() => [.. Contents.Lifters.OrderBy(l => l.Joined)];
+    public IReadOnlyList<Lifter> Lifters() => [.. Contents.Lifters.Where(l => !Contents.Share.IsGone(l.Key)).OrderBy(l => l.Joined)];
 
     /// <inheritdoc/>
     public IReadOnlyList<Fact> Told(string lifter) => [.. Contents.Told.Where(t => t.Lifter == lifter).Select(t => t.Fact).OrderBy(f => f.Id)];

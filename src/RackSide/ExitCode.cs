@@ -18,6 +18,9 @@ internal static class ExitCode
     /// <summary>A file that was named cannot be read.</summary>
     public const int NoInput = 66;
 
+    /// <summary>The gym's server cannot be reached, or holds no gym.</summary>
+    public const int Unavailable = 69;
+
     /// <summary>A fault of the program.</summary>
     public const int Internal = 70;
 
@@ -29,6 +32,12 @@ internal static class ExitCode
 
     /// <summary>The logbook is open elsewhere.</summary>
     public const int Busy = 75;
+
+    /// <summary>The gym's server cannot be trusted, or is of another version.</summary>
+    public const int Protocol = 76;
+
+    /// <summary>The gym's server refuses the password, the role or what it asked for.</summary>
+    public const int NoPermission = 77;
 
     /// <summary>A settings file has mistakes in it.</summary>
     public const int Config = 78;

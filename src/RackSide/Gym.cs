@@ -15,6 +15,7 @@ using RackSide.Training.Loading;
 using RackSide.Training.Measures;
 using RackSide.Training.Planning;
 using RackSide.Training.Plans;
+using RackSide.Training.Racks;
 using RackSide.Training.Safety;
 using RackSide.Training.Schedule;
 using RackSide.Training.Sessions;
@@ -41,6 +42,7 @@ internal sealed class Gym : IDisposable
     {
         (this.closing, this.abroad, this.planIsNamed) = (closing, abroad, planIsNamed);
         (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, new MendedClock(clock), catalogue, plan, rules, logbook ?? new NoLogbook());
+        (Logbook as LiteLogbook)?.Clock = Clock;
         Report = logbook switch { LiteLogbook own => own.Report.Sentence, LogbookSnapshot seen => Seen(seen), _ => null };
     }
 
@@ -190,6 +192,9 @@ internal sealed class Gym : IDisposable
             ?? (lifters.Where(l => string.Equals(l.Name.Split(' ')[0], name, StringComparison.OrdinalIgnoreCase)).ToList() is [var one] ? one : null)
             ?? throw new Refusal(ExitCode.Usage, $"{where}: nobody here is called \"{name}\"; here train: {string.Join(", ", lifters.Select(l => l.Name))}");
     }
+
+    /// <summary>A lifter who is new here, with the key that facts use: one that is the same on every rack, where there are several.</summary>
+    public Lifter Keyed(Lifter lifter) => Logbook is LiteLogbook { Share.Joined: true } ? lifter with { Key = GymKey.Of(lifter) } : lifter;
 
     /// <summary>The same, for what only somebody who joined can do.</summary>
     /// <exception cref="Refusal">Nobody of that name trains here, or nobody has joined.</exception>

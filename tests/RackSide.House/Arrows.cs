@@ -18,7 +18,17 @@ internal static class Arrows
         [Logbook] = [Training, "LiteDB", "NodaTime", "System.IO.Hashing"],
         [Pages] = [Training, "NodaTime"],
         [Screens] = [Pages, Training, "Terminal.Gui", "NodaTime"],
+        // Nothing of ours: it carries lines that it does not read, so that a rack alone needs nothing of it.
+        ["rackside-gym"] = ["Npgsql"],
         ["rackside"] = [Training, Logbook, Pages, Screens, "CsvHelper", "NodaTime", "System.CommandLine", "YamlDotNet"],
+    };
+
+    /// <summary>The project that makes an assembly: two are called as what is typed.</summary>
+    public static string ProjectOf(string assembly) => assembly switch
+    {
+        "rackside" => "RackSide",
+        "rackside-gym" => "RackSide.Server",
+        _ => assembly,
     };
 
     /// <summary>The uses that no line of the table allows.</summary>

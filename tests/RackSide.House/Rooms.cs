@@ -10,7 +10,7 @@ internal static partial class Rooms
     /// <summary>From the ground up.</summary>
     public static IReadOnlyList<string> Order { get; } =
     [
-        "Measures", "Exercises", "Kit", "Plans", "Schedule", "Loading", "History", "Progression", "Strength", "Skills",
+        "Measures", "Exercises", "Kit", "Plans", "Schedule", "Loading", "History", "Racks", "Progression", "Strength", "Skills",
         "Body", "Safety", "Planning", "Forecasting", "Sessions", "Summary",
     ];
 

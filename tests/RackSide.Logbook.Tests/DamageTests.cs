@@ -352,7 +352,7 @@ public class DamageTests
         var before = disk[FileNames.Main];
         var act = () => LiteLogbook.Open(disk, Tollbooth.Evening);
 
-        act.Should().Throw<LogbookUnreadableException>().WithMessage("*newer RackSide (format 4; this one reads up to 3)*");
+        act.Should().Throw<LogbookUnreadableException>().WithMessage("*newer RackSide (format 5; this one reads up to 4)*");
         disk[FileNames.Main].Should().Equal(before);
         act.Should().Throw<LogbookUnreadableException>("the lock was let go of, and the answer is the same");
     }

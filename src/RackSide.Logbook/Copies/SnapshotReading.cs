@@ -54,7 +54,7 @@ internal static class SnapshotReading
                 return;
             }
 
-            contents.Take(Entries.FromBytes(record.Bytes));
+            contents.Replay(Entries.FromBytes(record.Bytes));
             contents.Writes = record.Number;
         }
     }

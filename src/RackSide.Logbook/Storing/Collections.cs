@@ -24,6 +24,9 @@ internal static class Collections
     /// <summary>One document, in backups alone: the file of house rules as it was then.</summary>
     public const string HouseRules = "rules";
 
+    /// <summary>A document for how this rack stands with its gym, and one for each thing kept for the exchange; none on a rack alone.</summary>
+    public const string Racks = "racks";
+
     /// <summary>Those that hold what was written.</summary>
-    public static readonly IReadOnlyList<string> Kept = [Lifters, Sessions, Weights, Told];
+    public static readonly IReadOnlyList<string> Kept = [Lifters, Sessions, Weights, Told, Racks];
 }

@@ -10,7 +10,7 @@ namespace RackSide.Logbook.Storing;
 /// Everything the logbook holds, in memory: for a full check, for a log that is made anew, for a snapshot, and for reads
 /// once the log has failed. A write taken twice changes nothing.
 /// </summary>
-internal sealed class Contents(string rack) : IKeeping
+internal sealed class Contents(string rack) : IKeeping, IHolding
 {
     private readonly Dictionary<string, Numbered<Lifter>> lifters = new(StringComparer.Ordinal);
     private readonly Dictionary<FactId, Numbered<SessionRecord>> sessions = [];
@@ -41,16 +41,32 @@ internal sealed class Contents(string rack) : IKeeping
     /// <summary>Facts told outside a session.</summary>
     public IEnumerable<KeptFact> Told => told.Values.Select(t => t.Value);
 
+    /// <summary>What is kept for the exchange between racks.</summary>
+    public RackShare Share { get; set; } = new();
+
     /// <summary>Everything, as documents.</summary>
     public IEnumerable<Stored> Documents =>
         lifters.Values.Select(l => Filing.Of(l.Value, l.Number))
             .Concat(sessions.Values.Select(s => Filing.Of(s.Value, s.Number)))
             .Concat(weights.Values.Select(w => Filing.Of(w.Value, w.Number)))
             .Concat(told.Values.Select(t => Filing.Of(t.Value, t.Number)))
-            .Concat(HouseRules is { } rules ? [new Stored(Collections.HouseRules, Mapped.RulesFile.Of(rules))] : Array.Empty<Stored>());
+            .Concat(HouseRules is { } rules ? [new Stored(Collections.HouseRules, Mapped.RulesFile.Of(rules))] : Array.Empty<Stored>())
+            .Concat(Share.Documents);
 
     /// <summary>The session of that identity, or null.</summary>
     public SessionRecord? Session(FactId id) => sessions.TryGetValue(id, out var found) ? found.Value : null;
+
+    /// <inheritdoc/>
+    public bool Has(FactId session) => sessions.ContainsKey(session);
+
+    /// <inheritdoc/>
+    public string? LifterOf(FactId session) => Session(session)?.Head.Lifter;
+
+    /// <inheritdoc/>
+    public Lifter? Lifter(string key) => lifters.TryGetValue(key, out var found) ? found.Value : null;
+
+    /// <summary>Takes a write as it was journaled, with what it means for the exchange between racks.</summary>
+    public void Replay(Entry entry) => Share.Take(entry, this);
 
     /// <summary>Whether a fact of that identity was told outside a session.</summary>
     public bool IsTold(FactId id) => told.ContainsKey(id);
@@ -91,6 +107,9 @@ internal sealed class Contents(string rack) : IKeeping
     /// <returns>The document it makes; null where the session was here already.</returns>
     public Stored? Take(SessionRecord session) => sessions.ContainsKey(session.Head.Id) ? null : Put(session, sessions.Count + 1L);
 
+    /// <summary>Takes a session in the place of the one of its identity.</summary>
+    public void Replace(SessionRecord session) => Put(session, sessions[session.Head.Id].Number);
+
     /// <summary>Takes a document as it was stored.</summary>
     /// <exception cref="InvalidDataException">It cannot be read.</exception>
     public void Restore(string collection, BsonDocument document)
@@ -103,6 +122,9 @@ internal sealed class Contents(string rack) : IKeeping
                 break;
             case Collections.Sessions:
                 Hold(Mapped.Sessions.Read(document), number);
+                break;
+            case Collections.Racks:
+                Share.Restore(document);
                 break;
             case Collections.Told:
                 Hold(Mapped.Told.Read(document), number);
@@ -120,12 +142,13 @@ internal sealed class Contents(string rack) : IKeeping
             return null;
         }
 
-        return Put(found.Value with { Facts = [.. found.Value.Facts, fact] }, found.Number);
+        return Put(Share.With(found.Value, fact), found.Number);
     }
 
     private Stored? Keep(KeptWeight weight)
     {
         var known = weights.TryGetValue((weight.Lifter, weight.Date), out var old);
+        See(weight.Id);
         return known && old.Value.Id.CompareTo(weight.Id) >= 0 ? null : Put(weight, known ? old.Number : weights.Count + 1L);
     }
 
@@ -177,7 +200,8 @@ internal sealed class Contents(string rack) : IKeeping
         See(fact.Fact.Id);
     }
 
-    private void See(FactId id) => HighestSequence = Math.Max(HighestSequence, id.Sequence);
+    /// <inheritdoc/>
+    public void See(FactId id) => HighestSequence = Math.Max(HighestSequence, id.Sequence);
 
     private readonly record struct Numbered<T>(long Number, T Value);
 }

@@ -69,7 +69,8 @@ internal static class Engines
 
         contents.HouseRules = engine.Find(Collections.HouseRules, new Query()).Select(d => RulesFile.Read(Checksums.Check(d))).FirstOrDefault();
         var indexed = engine.Find(Collections.Sessions, new Query { Select = "$._id", Where = { "$.date > 0" } }).Count();
-        return contents.About == told with { HasRules = false } && (!told.HasRules || contents.HouseRules is not null) && indexed == told.Sessions
+        return contents.About == told with { HasRules = false } && (!told.HasRules || contents.HouseRules is not null) && contents.Share.IsWhole
+            && indexed == told.Sessions
             ? contents
             : throw new InvalidDataException("documents are missing");
     }
@@ -80,13 +81,24 @@ internal static class Engines
 
     /// <summary>The log's word on itself, its lifters and its register, with nothing else read; null where no register of now is there.</summary>
     /// <exception cref="InvalidDataException">Something does not hold.</exception>
-    public static (About About, List<(long Number, Lifter Lifter)> Lifters, RegisterState State)? ReadRegister(this LiteEngine engine)
+    public static (About About, List<(long Number, Lifter Lifter)> Lifters, RackShare Share, RegisterState State)? ReadRegister(this LiteEngine engine)
     {
         var about = ReadAbout(engine);
         return engine.Find(Collections.Register, new Query()).ToList() is [var kept] && Registers.Read(Checksums.Check(kept), about.Writes) is { } state
             && state.Rows.Count == about.Sessions
-                ? (about, [.. engine.Find(Collections.Lifters, new Query()).Select(d => (d.Long("_id"), Lifters.Read(Checksums.Check(d))))], state)
+                ? (about, [.. engine.Find(Collections.Lifters, new Query()).Select(d => (d.Long("_id"), Lifters.Read(Checksums.Check(d))))], engine.ReadShare(), state)
                 : null;
+    }
+
+    private static RackShare ReadShare(this LiteEngine engine)
+    {
+        var share = new RackShare();
+        foreach (var document in engine.Find(Collections.Racks, new Query()))
+        {
+            share.Restore(Checksums.Check(document));
+        }
+
+        return share.IsWhole ? share : throw new InvalidDataException("documents are missing");
     }
 
     /// <summary>Documents of a collection.</summary>

@@ -64,10 +64,10 @@ internal sealed class LogFile : IDisposable
         try
         {
             log.Start();
-            if (log.engine!.ReadRegister() is var (about, lifters, state))
+            if (log.engine!.ReadRegister() is var (about, lifters, share, state))
             {
                 log.LetWrite(true);
-                return (log, new Register(about, lifters, state, log.Reader));
+                return (log, new Register(about, lifters, share, state, log.Reader));
             }
 
             log.GiveUp();

@@ -9,7 +9,7 @@ namespace RackSide.Logbook.Storing;
 /// them are read when they are asked for; what was written since opening stays in memory, so that reads also hold what only
 /// the journal could take. A write taken twice changes nothing.
 /// </summary>
-internal sealed class Register
+internal sealed class Register : IHolding
 {
     private readonly Dictionary<string, (long Number, Lifter Lifter)> lifters = new(StringComparer.Ordinal);
     private readonly Dictionary<FactId, RegisterRow> rows = [];
@@ -22,11 +22,12 @@ internal sealed class Register
     private int toldCount;
 
     /// <summary>A register as it was kept with a log.</summary>
-    public Register(About about, IEnumerable<(long Number, Lifter Lifter)> lifters, RegisterState state, IKeeping keeping)
+    public Register(About about, IEnumerable<(long Number, Lifter Lifter)> lifters, RackShare share, RegisterState state, IKeeping keeping)
     {
+        Share = share;
         (Rack, Writes, this.keeping) = (about.Rack, about.Writes, () => keeping);
         (weightCount, toldCount) = (about.Weights, about.Told);
-        (HighestSequence, Newest) = (state.HighestSequence, state.Newest);
+        (HighestSequence, Newest) = (Math.Max(state.HighestSequence, share.HighestSequence), state.Newest);
         foreach (var lifter in lifters)
         {
             this.lifters[lifter.Lifter.Key] = lifter;
@@ -41,10 +42,13 @@ internal sealed class Register
 
     /// <summary>A register made of everything that a log holds.</summary>
     public static Register Of(Contents contents, IKeeping keeping) => new(
-        contents.About, contents.NumberedLifters, RegisterState.Of(contents), keeping);
+        contents.About, contents.NumberedLifters, contents.Share, RegisterState.Of(contents), keeping);
 
     /// <summary>This rack's name.</summary>
     public string Rack { get; set; }
+
+    /// <summary>What is kept for the exchange between racks.</summary>
+    public RackShare Share { get; }
 
     /// <summary>How many writes it has taken in its life.</summary>
     public long Writes { get; set; }
@@ -56,7 +60,7 @@ internal sealed class Register
     public (FactId Id, Instant At)? Newest { get; private set; }
 
     /// <summary>The lifters, in the order they were first kept.</summary>
-    public IEnumerable<Lifter> Lifters => lifters.Values.OrderBy(l => l.Number).Select(l => l.Lifter);
+    public IEnumerable<Lifter> Lifters => lifters.Values.Where(l => !Share.IsGone(l.Lifter.Key)).OrderBy(l => l.Number).Select(l => l.Lifter);
 
     /// <summary>The register as it is kept with the log.</summary>
     public RegisterState State => new(HighestSequence, Newest, [.. rows.Values.Select(WithCard)]);
@@ -76,6 +80,16 @@ internal sealed class Register
 
     /// <summary>Whether a session was begun.</summary>
     public bool Has(FactId id) => rows.ContainsKey(id);
+
+    /// <inheritdoc/>
+    public string? LifterOf(FactId session) => rows.TryGetValue(session, out var row) ? row.Card?.Lifter ?? read[session].Head.Lifter : null;
+
+    /// <inheritdoc/>
+    public Lifter? Lifter(string key) => lifters.TryGetValue(key, out var found) ? found.Lifter : null;
+
+    /// <summary>Whether something of a lifter who was erased is still here.</summary>
+    public bool HoldsErased => Share.Gone.Count > 0 && (lifters.Keys.Any(Share.IsGone)
+        || rows.Values.Any(r => Share.IsGone(WithCard(r).Card!.Lifter)) || Weights.Any(w => Share.IsGone(w.Lifter)) || Told.Any(t => Share.IsGone(t.Lifter)));
 
     /// <summary>Whether a fact of that identity was told outside a session.</summary>
     public bool IsTold(FactId id) => ToldRead().ContainsKey(id);
@@ -109,23 +123,24 @@ internal sealed class Register
     /// <summary>All of it in memory: for a backup, an export, or a log that is made anew.</summary>
     public Contents Whole()
     {
-        var all = new Contents(Rack) { Writes = Writes };
+        var all = new Contents(Rack) { Writes = Writes, Share = Share };
         foreach (var lifter in Lifters)
         {
             all.Take(new Entry.LifterKept(lifter));
         }
 
-        foreach (var session in keeping().SessionsOf(null).Where(s => !read.ContainsKey(s.Head.Id)).Concat(read.Values).OrderBy(s => rows[s.Head.Id].Number))
+        foreach (var session in keeping().SessionsOf(null).Where(s => !read.ContainsKey(s.Head.Id)).Concat(read.Values).Where(s => !Share.IsGone(s.Head.Lifter)).OrderBy(s => rows[s.Head.Id].Number))
         {
             all.Take(session);
         }
 
-        foreach (var (_, weight) in WeightsRead().Values.OrderBy(w => w.Number))
+        all.See(new FactId(Rack, HighestSequence));
+        foreach (var (_, weight) in WeightsRead().Values.Where(w => !Share.IsGone(w.Weight.Lifter)).OrderBy(w => w.Number))
         {
             all.Take(new Entry.WeightKept(weight));
         }
 
-        foreach (var (_, fact) in ToldRead().Values.OrderBy(t => t.Number))
+        foreach (var (_, fact) in ToldRead().Values.Where(t => !Share.IsGone(t.Fact.Lifter)).OrderBy(t => t.Number))
         {
             all.Take(new Entry.FactTold(fact));
         }
@@ -167,13 +182,14 @@ internal sealed class Register
     }
 
     private Stored? Add(FactId id, Fact fact) => Session(id) is { } session && session.Facts.All(f => f.Id != fact.Id)
-        ? Put(session with { Facts = [.. session.Facts, fact] }, rows[id].Number)
+        ? Put(Share.With(session, fact), rows[id].Number)
         : null;
 
     private Stored? Keep(KeptWeight weight)
     {
         var all = WeightsRead();
         var known = all.TryGetValue((weight.Lifter, weight.Date), out var old);
+        See(weight.Id);
         if (known && old.Weight.Id.CompareTo(weight.Id) >= 0)
         {
             return null;
@@ -182,7 +198,6 @@ internal sealed class Register
         var number = known ? old.Number : all.Count + 1L;
         all[(weight.Lifter, weight.Date)] = (number, weight);
         weightCount = all.Count;
-        HighestSequence = Math.Max(HighestSequence, weight.Id.Sequence);
         return Filing.Of(weight, number);
     }
 
@@ -219,9 +234,18 @@ internal sealed class Register
     private RegisterRow WithCard(RegisterRow row) =>
         row.Card is null ? rows[row.Id] = row with { Card = LookBack.Card(read[row.Id]) } : row;
 
+    /// <inheritdoc/>
+    public void See(FactId id) => HighestSequence = Math.Max(HighestSequence, id.Sequence);
+
+    // In a gym another rack's clock casts no doubt on this one's.
     private void See(FactId id, Instant at)
     {
-        HighestSequence = Math.Max(HighestSequence, id.Sequence);
+        See(id);
+        if (Share.State.Gym is not null && id.Rack != Rack)
+        {
+            return;
+        }
+
         if (Newest is not { } newest || newest.Id.CompareTo(id) <= 0)
         {
             Newest = (id, at);

@@ -21,7 +21,7 @@ internal sealed record RegisterState(long HighestSequence, (FactId Id, Instant A
     public static RegisterState Of(Contents contents)
     {
         (FactId Id, Instant At)? newest = null;
-        foreach (var entry in Entries(contents))
+        foreach (var entry in Entries(contents).Where(e => contents.Share.State.Gym is null || e.Id.Rack == contents.Rack))
         {
             newest = newest is { } known && known.Id.CompareTo(entry.Id) > 0 ? newest : entry;
         }

@@ -12,6 +12,7 @@ internal sealed class Store(IDisk disk, LogFile log, Register register, Journal 
     private About written = register.About;
     private long registered = -1;
     private bool closes;
+    private bool imported;
 
     /// <summary>What was written.</summary>
     public Register Register => register;
@@ -60,6 +61,25 @@ internal sealed class Store(IDisk disk, LogFile log, Register register, Journal 
             Settle();
         }
 
+        Imported();
+    }
+
+    /// <summary>Takes many events of the gym in the same way.</summary>
+    /// <exception cref="IOException">They could not be written.</exception>
+    public void Import(Entry.Pulled pulled)
+    {
+        if (Trouble is null)
+        {
+            Replay([pulled]);
+            imported = true;
+            Settle();
+        }
+
+        Imported();
+    }
+
+    private void Imported()
+    {
         if (Trouble is { } trouble)
         {
             throw new IOException($"These sessions could not be written to the logbook in {disk.Folder} ({trouble.Message.TrimEnd('.')}). Nothing written before is lost.", trouble);
@@ -77,9 +97,9 @@ internal sealed class Store(IDisk disk, LogFile log, Register register, Journal 
         {
             var homeless = entry is null || (entry is Entry.FactAdded added && !register.Has(added.Session));
             taken += homeless ? 0 : 1;
-            if (!homeless && register.Take(entry!) is { } stored)
+            if (!homeless && register.Share.Take(entry!, register) is { Count: > 0 } changed)
             {
-                Wait(stored);
+                changed.ToList().ForEach(Wait);
                 closes |= entry is Entry.FactAdded { Fact: SessionClosed };
             }
         }
@@ -110,9 +130,10 @@ internal sealed class Store(IDisk disk, LogFile log, Register register, Journal 
     private void Commit(bool andRegister)
     {
         var about = register.About;
-        if (Trouble is null && (about != written || (andRegister && registered != about.Writes)))
+        if (Trouble is null && (about != written || imported || (andRegister && registered != about.Writes)))
         {
             Guard(() => log.Write(andRegister ? waiting.Values.Append(RegisterNow()) : waiting.Values, about));
+            imported = false;
             (written, registered) = (about, andRegister ? about.Writes : registered);
         }
 
@@ -173,7 +194,7 @@ internal sealed class Store(IDisk disk, LogFile log, Register register, Journal 
         var all = FromLog() ?? FromCopy();
         foreach (var record in Journaled.Concat(journal.Records))
         {
-            all.Take(Entries.FromBytes(record.Bytes));
+            all.Replay(Entries.FromBytes(record.Bytes));
         }
 
         (all.Rack, all.Writes) = (register.Rack, register.Writes);

@@ -21,6 +21,21 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
     // A copy may be given other facts, so it takes over nothing that was folded.
     private SessionRecord(SessionRecord other) => (Head, Facts) = (other.Head, other.Facts);
 
+    /// <summary>
+    /// The same with one more fact, in the order of identities: what another rack told of it may come late and belong before
+    /// what is here.
+    /// </summary>
+    public SessionRecord With(Fact fact)
+    {
+        var at = Facts.Count;
+        while (at > 0 && Facts[at - 1].Id.CompareTo(fact.Id) > 0)
+        {
+            at--;
+        }
+
+        return this with { Facts = [.. Facts.Take(at), fact, .. Facts.Skip(at)] };
+    }
+
     /// <summary>The day it belongs to: the one it began on, or the one it was given when that proved wrong.</summary>
     public LocalDate Date => date ??= Facts.Any(f => f is SessionRedated) && Standing.OfType<SessionRedated>().LastOrDefault() is { } mended
         ? mended.Date

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using NodaTime;
 using RackSide.Training.History;
+using RackSide.Training.Racks;
 
 namespace RackSide.Training.Sessions;
 
@@ -30,7 +31,7 @@ public readonly record struct Turn(Session Session, ImmutableList<Effect> Effect
     /// <summary>Keeps a fact: in the session at once, on disk when the world answers.</summary>
     internal Turn Keep(Func<FactId, Instant, Fact> make)
     {
-        var fact = make(Session.NextId, Session.Now);
+        var fact = make(Session.NextId with { Sequence = HybridClock.At(Session.NextId.Sequence, Session.Now) }, Session.Now);
         var facts = Session.Facts.Add(fact);
         var kept = Session with
         {

@@ -42,6 +42,7 @@ internal sealed class RackSideCommand : RootCommand
         Subcommands.Add(new ImportCommand(this, around));
         Subcommands.Add(new EraseCommand(this, around));
         Subcommands.Add(new LiftersCommand(this, around));
+        Subcommands.Add(new GymCommand(this, around));
         Subcommands.Add(new CheckCommand(this, around));
         Subcommands.Add(new PlanCommand(this, around));
         SetAction(parsed => ScreenCommand.Run(this, around, parsed));

@@ -35,6 +35,7 @@ internal static class JsonOutput
 [JsonSerializable(typeof(BodyJson))]
 [JsonSerializable(typeof(CheckJson))]
 [JsonSerializable(typeof(LiftersJson))]
+[JsonSerializable(typeof(GymStatusJson))]
 [JsonSerializable(typeof(ForecastJson))]
 [JsonSerializable(typeof(PlanTrialJson))]
 [JsonSerializable(typeof(PlansJson))]

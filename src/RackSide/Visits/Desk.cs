@@ -64,8 +64,8 @@ internal sealed class Desk
 
     private Lifter Keep(SetUpAnswers answers, string key)
     {
-        var lifter = new Lifter(
-            key, answers.Name, answers.MassUnit, gym.Clock.GetCurrentInstant(), answers.CautionsRead, answers.AvoidInverted);
+        var lifter = gym.Keyed(new Lifter(
+            key, answers.Name, answers.MassUnit, gym.Clock.GetCurrentInstant(), answers.CautionsRead, answers.AvoidInverted));
         gym.Logbook.Keep(lifter);
         return lifter;
     }
