@@ -90,6 +90,8 @@ press 3; see "WEEK"; shot rest-day-week
 
 open 80x24 $wednesday --demo
 see "ENTER begin"; shot today
+press PgUp; see "LOOK BACK"; press 1 2; see "reps x load"; press 1; see "load, kg"; shot look-back-lift
+press / /; see "ENTER begin"
 press "*"; see "less time"; shot more
 press 1; see "minutes"; shot less-time
 press / "*" 2; see "CALENDAR"; shot calendar

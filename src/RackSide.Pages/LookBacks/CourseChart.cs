@@ -42,7 +42,7 @@ internal static class CourseChart
     private static string Name(ExerciseCourse course, CourseOf what) => (what, course.Loaded) switch
     {
         (CourseOf.Load, true) => course.Exercise.LoadType == LoadType.Assisted ? "help" : "load",
-        (CourseOf.Load, false) => course.Exercise.Held ? "longest hold" : "best set",
+        (CourseOf.Load, false) => !course.ByTime ? "best set" : course.Exercise.Held ? "longest hold" : "longest go",
         (CourseOf.Volume, true) => "reps x load",
         (CourseOf.Volume, false) => "in all",
         _ => "one rep, estimated",

@@ -50,7 +50,7 @@ internal static class LookLines
 
     /// <summary>The sets of a day: <c>67.5 kg x 5 5 5 4</c>.</summary>
     public static string Row(IReadOnlyList<SetResult> sets) =>
-        $"{(sets[0].Set.Load is { Amount: > 0 } load ? $"{load} x " : "")}{Words.Row(sets)}{(sets[0].Set.Kind == SetKind.Hold ? " s" : "")}";
+        $"{(sets[0].Set.Load is { Amount: > 0 } load ? $"{load} x " : "")}{Words.Row(sets)}{(sets[0].Set.Kind is SetKind.Hold or SetKind.HeldShare ? " s" : "")}";
 
     /// <summary>What was noted of them, led by a semicolon; empty for nothing.</summary>
     public static string Noted(IReadOnlyList<string> notes) => notes.Count == 0 ? "" : $"; noted: {string.Join(", ", notes)}";

@@ -36,7 +36,10 @@ public sealed record ExerciseCourse(Exercise Exercise, IReadOnlyList<Performance
     private MassUnit? LoadedIn => Done.Select(p => LoadUsed.Of(p, Exercise)).LastOrDefault(l => l is { Amount: > 0 })?.Unit;
 
     /// <summary>The unit of the numbers: the newest load's, or <c>s</c> or <c>reps</c> where no load is told.</summary>
-    public string Unit => LoadedIn?.Symbol() ?? (Exercise.Held ? "s" : "reps");
+    public string Unit => LoadedIn?.Symbol() ?? (ByTime ? "s" : "reps");
+
+    /// <summary>Whether it is told in seconds, held or done by time.</summary>
+    public bool ByTime => Done.Count > 0 && Done[^1].Sets[0].Set.Kind is SetKind.Hold or SetKind.HeldShare;
 
     /// <summary>Whether loads are told.</summary>
     public bool Loaded => LoadedIn is not null;

@@ -25,7 +25,7 @@ internal sealed class ExamplesFirst : SynchronousCommandLineAction
     }
 
     /// <summary>A long line to copy has what it does on the line below.</summary>
-    private static IEnumerable<string> Told(string line, string does) => line.Length < Column
+    private static IEnumerable<string> Told(string line, string does) => line.Length < Column && Column + 2 + does.Length <= PlainText.Width
         ? [$"  {line.PadRight(Column)}{does}"]
-        : [$"  {line}", $"  {"".PadRight(Column)}{does}"];
+        : [$"  {line}", $"      {does}"];
 }

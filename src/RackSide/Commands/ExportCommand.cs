@@ -46,13 +46,15 @@ internal sealed class ExportCommand : Command
 
         if (folder is null || parsed.GetValue(file) is not null)
         {
-            Record(parsed.GetValue(file), LogbookRecord.Write(snapshot, who?.Key, gym.Clock.GetCurrentInstant()));
+            // Of everybody it holds what the logbook holds; reading ten years back only to count them takes a second.
+            var record = LogbookRecord.Write(snapshot, who?.Key, gym.Clock.GetCurrentInstant());
+            Record(parsed.GetValue(file), record, who is null ? snapshot.Counts : LogbookRecord.Read(record).Counts);
         }
 
         return ExitCode.Ok;
     }
 
-    private void Record(string? path, byte[] record)
+    private void Record(string? path, byte[] record, LogbookCounts counts)
     {
         if (path is null)
         {
@@ -61,7 +63,7 @@ internal sealed class ExportCommand : Command
         }
 
         Write(path, record);
-        around.Error.Print(PlainText.Wrap($"rackside: {path}: {CountsText.Of(LogbookRecord.Read(record).Counts)}"));
+        around.Error.Print(PlainText.Wrap($"rackside: {path}: {CountsText.Of(counts)}"));
     }
 
     private void Tables(string folder, CsvTables tables)
