@@ -74,11 +74,12 @@ public class PlanSchemaTests
     }
 
     [Fact]
-    public void Its_exercises_and_ladders_are_the_catalogue()
+    public void Its_exercises_ladders_and_rules_are_those_there_are()
     {
         var schema = JsonNode.Parse(Written)!;
         schema["definitions"]!["exercise"]!["enum"] = List(Catalogue.All.Select(e => e.Id));
         var slot = schema["definitions"]!["slot"]!["properties"]!;
+        slot["progress"]!["enum"] = List(ProgressWords.All.Select(w => w.Word));
         slot["ladder"]!["enum"] = List(Catalogue.Ladders.Select(l => l.Key));
         slot["begin_with"]!["enum"] = List(Catalogue.Ladders.SelectMany(l => l.Rungs).Select(r => r.Exercise).Distinct());
         var made = schema.ToJsonString(new JsonSerializerOptions { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping }) + "\n";
