@@ -68,7 +68,7 @@ internal static class TrialLifts
 
     /// <summary>A step that a rule took in one go and that is too large; of help the other way round is no step of the load lifted.</summary>
     private static (Mass From, Mass To)? StepOf((Done Before, Done After) pair) =>
-        pair.After.Slot.Asked.Why.Code is Reasons.AllMet or Reasons.TopOfRange or Reasons.TwoForTwo
+        pair.After.Slot.Asked.Why.Inputs.Any(i => i.Name == "stepPercent")
         && (pair.Before.Slot.Load, pair.After.Slot.Load) is ({ Amount: > 0 } from, { } to)
         && (to.Kilograms - from.Kilograms) * 100 > from.Kilograms * MostPercent
             ? (from, to)

@@ -11,13 +11,8 @@ internal static class PlanWords
     public static readonly Form<RampKind> Ramp =
         WordForm.Of("a kind of ramp", ("full", RampKind.Full), ("short", RampKind.Short), ("none", RampKind.None));
 
-    public static readonly Form<ProgressKind> Progress = WordForm.Of("a rule of progress",
-        ("step when all met", ProgressKind.StepWhenAllMet),
-        ("work up the range", ProgressKind.WorkUpRange),
-        ("longer hold", ProgressKind.LongerHold),
-        ("2 for 2", ProgressKind.TwoForTwo),
-        ("grow total", ProgressKind.GrowTotal),
-        ("none", ProgressKind.None));
+    public static readonly Form<ProgressKind> Progress =
+        WordForm.Of("a rule of progress", [.. ProgressWords.All.Select(w => (w.Word, w.Kind))]);
 
     public static readonly Form<Duration> Rest = YamlValues.Duration with
     {

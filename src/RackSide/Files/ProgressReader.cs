@@ -25,12 +25,7 @@ internal sealed class ProgressReader(Fields fields, MistakeList mistakes)
             return null;
         }
 
-        NoteIdle(kind, "step", Steps(kind));
-        NoteIdle(kind, "misses_before_lighter", Steps(kind));
-        NoteIdle(kind, "lighter_by", Steps(kind));
-        NoteIdle(kind, "reps_first", kind == ProgressKind.StepWhenAllMet);
-        NoteIdle(kind, "grow_by", kind == ProgressKind.GrowTotal);
-        NoteIdle(kind, "up_to", kind == ProgressKind.GrowTotal);
+        NoteIdle(ProgressWords.Of(kind));
         return rule;
     }
 
@@ -43,28 +38,15 @@ internal sealed class ProgressReader(Fields fields, MistakeList mistakes)
         _ => ProgressKind.None,
     };
 
-    private static IReadOnlyList<ProgressKind> Fitting(Scheme scheme) => scheme switch
-    {
-        Scheme.Fixed => [ProgressKind.StepWhenAllMet, ProgressKind.TwoForTwo, ProgressKind.None],
-        Scheme.Range => [ProgressKind.WorkUpRange, ProgressKind.None],
-        Scheme.Hold or Scheme.Accumulate => [ProgressKind.LongerHold, ProgressKind.None],
-        Scheme.Total => [ProgressKind.GrowTotal, ProgressKind.None],
-        _ => [ProgressKind.None],
-    };
-
-    private static bool Steps(ProgressKind kind) =>
-        kind is ProgressKind.StepWhenAllMet or ProgressKind.WorkUpRange or ProgressKind.TwoForTwo;
-
     private bool Fits(Scheme scheme, ProgressKind kind)
     {
-        var fitting = Fitting(scheme);
-        if (fitting.Contains(kind))
+        var (rule, fitting) = (ProgressWords.Of(kind), ProgressWords.All.Where(w => w.Fits(scheme)).ToList());
+        if (fitting.Contains(rule))
         {
             return true;
         }
 
-        mistakes.Add(fields.LineOf("progress"), "progress", $"{Words(kind)} does not fit {scheme.Text}",
-            $"write {string.Join(" or ", fitting.Select(Words))}");
+        mistakes.Add(fields.LineOf("progress"), "progress", $"{rule.Word} does not fit {scheme.Text}", $"write {string.Join(" or ", fitting.Select(w => w.Word))}");
         return false;
     }
 
@@ -81,21 +63,11 @@ internal sealed class ProgressReader(Fields fields, MistakeList mistakes)
     }
 
     // A field that can have no effect was written in the belief that it has one.
-    private void NoteIdle(ProgressKind kind, string field, bool hasEffect)
+    private void NoteIdle(ProgressWord rule)
     {
-        if (fields.Has(field) && !hasEffect)
+        foreach (var idle in ProgressWords.All.SelectMany(w => w.Fields).Distinct().Where(f => fields.Has(f) && !rule.Fields.Contains(f)))
         {
-            mistakes.Add(fields.LineOf(field), field, $"has no effect with progress: {Words(kind)}", "leave it out");
+            mistakes.Add(fields.LineOf(idle), idle, $"has no effect with progress: {rule.Word}", "leave it out");
         }
     }
-
-    private static string Words(ProgressKind kind) => kind switch
-    {
-        ProgressKind.StepWhenAllMet => "step when all met",
-        ProgressKind.WorkUpRange => "work up the range",
-        ProgressKind.LongerHold => "longer hold",
-        ProgressKind.TwoForTwo => "2 for 2",
-        ProgressKind.GrowTotal => "grow total",
-        _ => "none",
-    };
 }
