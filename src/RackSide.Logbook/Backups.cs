@@ -86,7 +86,7 @@ public sealed class Backups
         catch (Exception e) when (e is IOException or UnauthorizedAccessException or DamagedFileException)
         {
             Replacing.LetGo(disk, name);
-            throw new IOException($"no backup could be written to {disk.Folder} ({e.Message.TrimEnd('.')})", e);
+            throw new IOException($"no backup could be written to {disk.Folder} ({e.Message.Split(" : '")[0].TrimEnd('.')})", e);
         }
     }
 

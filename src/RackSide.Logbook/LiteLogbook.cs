@@ -322,8 +322,8 @@ public sealed partial class LiteLogbook : ILogbook
         }
     }
 
-    // What the engine says of its own pages helps no lifter.
-    private static string Told(Exception trouble) => trouble is IOException ? trouble.Message.TrimEnd('.') : "it is damaged";
+    // What the engine says of its own pages helps no lifter, nor does the path that the system adds to its words.
+    private static string Told(Exception trouble) => trouble is IOException ? trouble.Message.Split(" : '")[0].TrimEnd('.') : "it is damaged";
 
     private IReadOnlyList<T> Read<T>(Func<Register, IEnumerable<T>> what)
     {

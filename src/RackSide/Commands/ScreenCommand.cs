@@ -119,7 +119,7 @@ internal static class ScreenCommand
         var by = end is ScreenEnd.Interrupted ? "stopped by Ctrl+C" : "asked to stop by the system";
         return visit.Lifter is { } lifter && gym.Logbook.Open(lifter.Key) is not null
             ? $"{by}; the session stays open, start again to go on at the same set"
-            : $"{by}; nothing was open";
+            : $"{by}; {(visit.Unwritten.Count > 0 ? "the session is in memory alone" : "nothing was open")}";
     }
 
     private static string Sorry(Exception? fault) =>

@@ -51,6 +51,32 @@ public sealed class FullDiskTests
         afterwards.Sessions().Single().Facts.Should().Equal(copied.Facts, "what the copy had is written, in its order");
     }
 
+    [SmallDiskFact]
+    public async Task A_session_begun_on_a_full_disk_goes_on_in_memory_and_after_ctrl_C_a_folder_is_asked_for()
+    {
+        using var mountPoint = new GymFolder();
+        using var stick = new GymFolder();
+        using var afterwards = new GymFolder();
+        using var lifter = ScriptedLifter.WalkUp(
+            ["unshare", "-rm", "sh", "-c", Script, mountPoint.Path, afterwards.Path], mountPoint.Path, Monday, 400, new Dictionary<string, string>());
+        await lifter.SetUp();
+        await lifter.Sees("STRENGTH DAY  Mon 23 Nov");
+        Fill($"/proc/{lifter.Screen.ProcessId}/root{mountPoint.Path}");
+
+        await lifter.Begin();
+        await lifter.TrainUntil("not on disk yet, still trying: No space left on device");
+        lifter.Press("C-c");
+        await lifter.Sees("A folder for a copy that has them");
+        lifter.Press(Path.Combine(stick.Path, "copies"), "Enter");
+
+        (await lifter.Screen.WaitForEnd()).Should().Be(74);
+        lifter.Screen.Capture().ReplaceLineEndings("").Should().Contain("the session is in memory alone").And.Contain("could not be written").And.Contain("rackside restore");
+        afterwards.Sessions().Should().BeEmpty("the disk took nothing of it");
+        var copied = LogbookSnapshot.Of(new FileInfo(Directory.GetFiles(Path.Combine(stick.Path, "copies")).Single())).Sessions("first").Single();
+        copied.Head.Prescriptions.Should().NotBeEmpty();
+        copied.Facts.Should().NotBeEmpty();
+    }
+
     private static void Fill(string disk)
     {
         Tool.Run("fallocate", ["--dig-holes", Path.Combine(disk, "log.journal")]);
