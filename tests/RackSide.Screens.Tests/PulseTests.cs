@@ -35,6 +35,7 @@ public sealed class PulseTests : IDisposable
         TicksIn(seconds: 10).Should().Be(20);
     }
 
+    // Standard S8 of docs/screen.md.
     [Fact]
     public void A_clock_in_seconds_takes_four_ticks_a_second_at_most_and_is_seen_within_a_twentieth()
     {
