@@ -7,6 +7,7 @@ using RackSide.Kiosk;
 using RackSide.Logbook;
 using RackSide.Pages.Settings;
 using RackSide.Places;
+using RackSide.Racks;
 using RackSide.Time;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
@@ -122,7 +123,9 @@ internal sealed class Gym : IDisposable
             : Good(PlanFile.ReadFrom(planFile, catalogue), File.Exists(planFile) ? ExitCode.Data : ExitCode.NoInput);
         var rules = RulesIn(folders);
         var logbook = !begin && !LiteLogbook.IsIn(folders.Data) ? null : looks ? LogbookDoor.Look(folders.Data, clock) : LogbookDoor.Open(folders.Data, clock);
-        return new Gym(folders, clock, catalogue, plan, planFile is not null, rules, logbook, closing, abroad);
+        var gym = new Gym(folders, clock, catalogue, plan, planFile is not null, rules, logbook, closing, abroad);
+        gym.EraseErased();
+        return gym;
     }
 
     /// <summary>The house rules in these folders; null before the first set-up.</summary>
@@ -307,12 +310,34 @@ internal sealed class Gym : IDisposable
         }
     }
 
+    /// <summary>The exchange with the other racks of the gym; null on a rack alone, which has nothing of it.</summary>
+    public BackgroundSync? Sharing { get; private set; }
+
+    /// <summary>Starts the exchange with the other racks, where this rack has joined a gym.</summary>
+    public void StartSharing(Func<string, string?> environment)
+    {
+        if (Logbook is LiteLogbook { Share.Joined: true } own && GymServerFile.Read(Folders) is { } server)
+        {
+            Sharing = new BackgroundSync(own, new GymLink(server, environment), TimeProvider.System);
+        }
+    }
+
+    /// <summary>Takes off this disk what is left of somebody who was erased on another rack; nobody may train meanwhile.</summary>
+    public void EraseErased()
+    {
+        if (Logbook is LiteLogbook { HoldsErased: true } own)
+        {
+            own.EraseErased();
+        }
+    }
+
     /// <summary>Closes it, with a backup where something was written.</summary>
     public void Dispose()
     {
         if (!closed)
         {
             closed = true;
+            Sharing?.Dispose();
             BackUp();
             Logbook.Dispose();
             closing?.Dispose();

@@ -18,6 +18,9 @@ public abstract record WhoChoice
     /// <param name="Index">Which, from 0.</param>
     public sealed record Trains(int Index) : WhoChoice;
 
+    /// <summary>The names that this page has no digits for.</summary>
+    public sealed record Others : WhoChoice;
+
     /// <summary>The other things a household does here.</summary>
     public sealed record Household : WhoChoice;
 }
@@ -54,12 +57,18 @@ public sealed class WhoConversation(string today, IReadOnlyList<WhoLine> lines, 
     /// <summary>What lies behind <c>/</c>.</summary>
     public string Behind { get; init; } = "more";
 
+    /// <summary>Whether there are more names than digits; 0 then turns to the next of them.</summary>
+    public bool Others { get; init; }
+
+    /// <summary>Gives one word on the exchange with the other racks of the gym; null where there are none.</summary>
+    public Func<string?> Shared { get; init; } = () => null;
+
     /// <inheritdoc/>
     protected override Page Draw(PageSize size, string? said) => new ListPage(Title, [.. lines.Select(l => new ListLine(l.Name, Value: l.State))], chosen)
     {
-        Place = today,
+        Place = Shared() is { } word ? $"{word}  {today}".TrimEnd() : today,
         Above = [told],
-        Hints = [new("ENTER", "this one"), new($"1-{lines.Count}", "at once"), new("+ -", "up, down"), new("/", Behind), new("!", "stop signs")],
+        Hints = [new("ENTER", "this one"), new($"1-{lines.Count}", "at once"), .. Others ? [new KeyHint("0", "other names")] : Array.Empty<KeyHint>(), new("+ -", "up, down"), new("/", Behind), new("!", "stop signs")],
         Said = said,
     }.Draw(size);
 
@@ -70,6 +79,12 @@ public sealed class WhoConversation(string today, IReadOnlyList<WhoLine> lines, 
         {
             Choice = key.Code == KeyCode.Escape ? null : new WhoChoice.Household();
             return Choice is null ? NothingBehind : null;
+        }
+
+        if (Others && key.Digit() == 0)
+        {
+            Choice = new WhoChoice.Others();
+            return null;
         }
 
         var line = key.IsAccept() ? chosen : ListPage.Move(key, chosen, lines.Count);

@@ -46,6 +46,9 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
     /// <summary>The slot, from 0, for which the lifter wants to tell a set known from elsewhere; null where that was not asked for.</summary>
     public int? KnowsASet { get; private set; }
 
+    /// <summary>Gives one word on the exchange with the other racks of the gym; null where there are none.</summary>
+    public Func<string?> Shared { get; init; } = () => null;
+
     /// <inheritdoc/>
     public override bool Ended => left;
 
@@ -54,7 +57,7 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
     {
         var canvas = new Canvas(size);
         var minutes = (int)Math.Round(texts.Estimate.TotalMinutes);
-        Frame.Header(canvas, texts.Title, $"about {minutes} min");
+        Frame.Header(canvas, texts.Title, Shared() is { } word ? $"{word}  about {minutes} min" : $"about {minutes} min");
         var row = DrawSlots(canvas, Frame.Top(size));
         DrawNotes(canvas, row);
         KeyHint[] hints = [new("ENTER", "begin"), new("+ -", "look at each"), new("/", "leave"), new("!", "stop signs"), new("*", "less time, kit", "more"), .. CanBeTold ? [new(KeyTable.Pad(Verb.Point), "a set you know", "known set")] : Array.Empty<KeyHint>()];

@@ -15,6 +15,7 @@ internal static class KioskScreen
     {
         var settings = KioskSettings.Read(around.Environment);
         using var gym = command.Open(parsed);
+        gym.StartSharing(around.Environment);
         using var manager = new ServiceManager(around.Environment, TimeProvider.System);
         using var visit = new KioskVisit(gym, settings, manager.Ticked, NumLock.SwitchOn() is false ? NumLockIsOff : "", around.Sticks);
         var look = ScreenCommand.Asked(command, around, parsed);

@@ -35,6 +35,7 @@ internal static class ScreenCommand
         }
 
         using var gym = command.Open(parsed);
+        gym.StartSharing(around.Environment);
         using var visit = new RackVisit(gym, parsed.GetValue(command.Who), places: around.Sticks, with: parsed.GetValue(command.With));
         var alarm = new AlarmCommand(options.Sound ? gym.Rules?.AlarmCommand ?? [] : []);
         var shown = options with

@@ -89,9 +89,14 @@ internal sealed class KioskVisit : IConversation, IDisposable
     public Bell Tick(Instant now)
     {
         ticked();
+        if (inner is WhoConversation && gym.Sharing is { ErasedCame: true })
+        {
+            gym.EraseErased();
+        }
+
         var bell = inner.Tick(now);
         GoOn();
-        if (inner is WhoConversation ? gym.Today != shownOn : now - touched >= settings.Idle && inner is not RackVisit { IsUnwritten: true })
+        if (inner is WhoConversation ? gym.Today != shownOn || household.IsStale : now - touched >= settings.Idle && inner is not RackVisit { IsUnwritten: true })
         {
             Show(Home());
         }
@@ -133,6 +138,7 @@ internal sealed class KioskVisit : IConversation, IDisposable
     private IConversation Home()
     {
         (shownOn, changed) = (gym.Today, null);
+        gym.Sharing?.Resting = true;
         return household.Lifters.Count == 0 ? new RackVisit(gym, null, places: places) : household.Who(Told());
     }
 
@@ -141,10 +147,11 @@ internal sealed class KioskVisit : IConversation, IDisposable
 
     private IConversation After(IConversation ended) => ended switch
     {
-        WhoConversation { Choice: WhoChoice.Trains who, Title: Household.WhichTitle } => Change(household.Lifters[who.Index]),
-        WhoConversation { Choice: WhoChoice.Trains who, Title: Household.FirstTitle } => Second(household.Lifters[who.Index]),
-        WhoConversation { Choice: WhoChoice.Trains who, Title: Household.SecondTitle } => Two(household.Lifters[who.Index]),
-        WhoConversation { Choice: WhoChoice.Trains who } => new RackVisit(gym, household.Lifters[who.Index].Key, brakes: brakes, places: places),
+        WhoConversation { Choice: WhoChoice.Trains who, Title: Household.WhichTitle } => Change(household.Shown(who.Index)),
+        WhoConversation { Choice: WhoChoice.Trains who, Title: Household.FirstTitle } => Second(household.Shown(who.Index)),
+        WhoConversation { Choice: WhoChoice.Trains who, Title: Household.SecondTitle } => Two(household.Shown(who.Index)),
+        WhoConversation { Choice: WhoChoice.Trains who } => new RackVisit(gym, household.Shown(who.Index).Key, brakes: brakes, places: places),
+        WhoConversation { Choice: WhoChoice.Others, Title: var asked } => household.Others(asked, Told()),
         WhoConversation => More(),
         HouseholdConversation { Choice: HouseholdChoice.Join } => new RackVisit(gym, null, joining: true, places: places),
         HouseholdConversation { Choice: HouseholdChoice.Change } => household.Which(Household.WhichTitle),

@@ -20,6 +20,9 @@ internal sealed class GymSync(LiteLogbook book, IGym gym, Func<bool>? stopping =
 
     private const int SentAtOnce = 500;
 
+    /// <summary>Whether everything is sent now, where it is to be; that reads a lifter's whole history at once.</summary>
+    public bool SendsEverything { get; init; } = true;
+
     /// <summary>Does it.</summary>
     /// <param name="most">How many are taken at once.</param>
     /// <returns>How many were sent, and how many came.</returns>
@@ -28,7 +31,7 @@ internal sealed class GymSync(LiteLogbook book, IGym gym, Func<bool>? stopping =
     public (long Sent, long Taken) Run(int most)
     {
         Recognise();
-        var sent = SendEverything() + SendWaiting();
+        var sent = (SendsEverything ? SendEverything() : 0) + SendWaiting();
         return (sent, Take(most));
     }
 

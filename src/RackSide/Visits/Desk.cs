@@ -16,6 +16,7 @@ using RackSide.Training.History;
 using RackSide.Training.Measures;
 using RackSide.Training.Planning;
 using RackSide.Training.Plans;
+using RackSide.Training.Racks;
 using RackSide.Training.Schedule;
 using RackSide.Training.Sessions;
 using RackSide.Training.Summary;
@@ -250,10 +251,19 @@ internal sealed class Desk
     /// <summary>A session was left open, perhaps with the bar shared: go on, or close it.</summary>
     public ResumeConversation Resume(Lifter lifter, SessionRecord open)
     {
-        var sentence = Stands(lifter, open);
+        var sentence = Told(lifter, open);
         return new ResumeConversation(
             Title(open.Head.Kind, open.Date),
             Sharing.Partner(open) is var (with, other) ? $"The bar is shared with {with.Name}. {lifter.Name}: {sentence} {with.Name}: {Stands(with, other)} Both go on, or both are closed." : sentence);
+    }
+
+    // Where it was begun matters at a rack that did not see it, and so does a second one that was left open.
+    private string Told(Lifter lifter, SessionRecord open)
+    {
+        var twice = GymFold.OpenTwice(gym.Logbook.Cards(lifter.Key)).Where(c => c.Id != open.Head.Id).ToList();
+        var elsewhere = gym.Logbook is LiteLogbook { Share: { Gym: not null } share } && share.Rack != open.Head.Id.Rack ? $" It was begun at rack {open.Head.Id.Rack}." : "";
+        return Stands(lifter, open) + elsewhere
+            + (twice.Count == 0 ? "" : $" Another is open too, of {twice[0].Date.Short()}, begun at rack {twice[0].Id.Rack}: it is asked about next time.");
     }
 
     /// <summary>The open session goes on at the same set, and with it the one that shares the bar.</summary>
@@ -324,7 +334,10 @@ internal sealed class Desk
         return new TodayConversation(
             new TodayTexts(Title(todays.Day!.Kind, offeredOn), todays.Due.Why, todays.Prescriptions, todays.Estimate, needs, done is null ? gym.Report ?? "" : $"{done}.") { StandIns = todays.StandIns },
             gym.Catalogue,
-            lookedAt < todays.Prescriptions.Count ? lookedAt : 0);
+            lookedAt < todays.Prescriptions.Count ? lookedAt : 0)
+        {
+            Shared = () => gym.Sharing?.Word,
+        };
     }
 
     private RestDayConversation RestDay(Lifter lifter, TodaysPlan todays, string? done)
