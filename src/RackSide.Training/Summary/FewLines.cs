@@ -33,6 +33,7 @@ internal static class FewLines
     [
         .. s.Conclusions,
         .. s.Body is { } body ? [PlainLines.Inv($"body weight, mean: {body.Mean.Amount:0.0} {body.Mean.Symbol}")] : Array.Empty<string>(),
+        .. s.Sleep is { } sleep ? [$"sleep: {sleep.Text}"] : Array.Empty<string>(),
         .. s.Stage,
         .. s.Work.Totals.Select(t => PlainLines.Inv($"{t.Name}: {t.Done} of {t.Asked} in all")),
     ];

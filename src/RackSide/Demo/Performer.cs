@@ -19,17 +19,28 @@ internal sealed class Performer(Effort effort, Incident? incident, Mass? weighed
 {
     private Session session = null!;
     private Incident? ahead = incident;
+    private Func<SessionEvent, Session> press = null!;
 
     /// <summary>Performs it to its end.</summary>
     public Session Perform(Session begun)
     {
         session = begun;
+        press = e => SessionSteps.Step(session, e).Session;
         while (session.Phase is not Ended)
         {
             Act(session.Phase);
         }
 
         return session;
+    }
+
+    /// <summary>Does the next thing of a session that is not performed alone.</summary>
+    /// <param name="now">The session as it stands.</param>
+    /// <param name="step">Takes a key, and gives the session after it.</param>
+    public void Act(Session now, Func<SessionEvent, Session> step)
+    {
+        (session, press) = (now, step);
+        Act(session.Phase);
     }
 
     private void Act(Phase phase)
@@ -182,7 +193,7 @@ internal sealed class Performer(Effort effort, Incident? incident, Mass? weighed
     private void Pass(Duration time) => Press(time, at => new Ticked(at));
 
     private void Press(Duration after, Func<Instant, SessionEvent> key) =>
-        session = SessionSteps.Step(session, key(session.Now + after)).Session;
+        session = press(key(session.Now + after));
 
     private static Duration Seconds(int seconds) => Duration.FromSeconds(seconds);
 }

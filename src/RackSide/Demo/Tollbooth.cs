@@ -14,6 +14,9 @@ internal static class Tollbooth
     /// <summary>The days its history goes back.</summary>
     public const int Days = 12 * 7;
 
+    /// <summary>From this day on, the first being 0, the first strength day of both is one that they share a bar on.</summary>
+    public const int SharedFrom = 42;
+
     /// <summary>Ottoline Marsh: new to lifting; a stall, a holiday, and the small mishaps of a beginning.</summary>
     public static Story Ottoline { get; } = new()
     {

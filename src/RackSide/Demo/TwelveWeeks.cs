@@ -38,8 +38,18 @@ internal sealed class TwelveWeeks(Plan plan, Catalogue catalogue, GymKit kit, Lo
     {
         var people = stories.Select(s => new Person(s, s.Joins(Joined(s)), new Random(s.Seed), [])).ToList();
         List<SessionRecord> all = [];
+        var shared = false;
         for (var day = 0; day < Tollbooth.Days; day++)
         {
+            if (!shared && day >= Tollbooth.SharedFrom && Share(people, day, next) is { } both)
+            {
+                shared = true;
+                people.Zip(both.Both).ToList().ForEach(p => p.First.Sessions.Add(p.Second.Record));
+                all.AddRange(both.Both.Select(s => s.Record));
+                next = both.InTurn.NextId;
+                continue;
+            }
+
             foreach (var person in people.Where(p => !IsAway(p.Story, day)))
             {
                 if (Train(person, day, next) is { } done)
@@ -76,6 +86,31 @@ internal sealed class TwelveWeeks(Plan plan, Catalogue catalogue, GymKit kit, Lo
             ? Performing(person, due, day).Perform(Session.Begin(Setting(person.Lifter, due, todays, history), Head(person, due, todays, date, next)))
             : null;
     }
+
+    /// <summary>Two on one bar, where both have a strength day; null on other days.</summary>
+    private TwoOnOneBar? Share(List<Person> people, int day, FactId next)
+    {
+        var date = first.PlusDays(day);
+        var asked = people.Where(p => !IsAway(p.Story, day)).Select(p => (Person: p, Plan: PlanFor(p, date))).ToList();
+        if (asked.Count != 2 || asked.Any(a => a.Plan is not { Due.Kind: DueKind.Train, Day.Kind: DayKind.Strength }))
+        {
+            return null;
+        }
+
+        var heads = asked.Select((a, i) => Head(a.Person, a.Plan.Day!, a.Plan, date, After(next, i))).ToList();
+        var begun = heads.Max(h => h.Begun);
+        var sessions = asked.Select((a, i) => Session.Resume(
+            Setting(a.Person.Lifter, a.Plan.Day!, a.Plan, new TrainingHistory([.. a.Person.Sessions])),
+            new SessionRecord(heads[i] with { Begun = begun }, [new BarShared(After(next, 2 + i), begun, heads[1 - i].Id)]),
+            After(next, 4),
+            begun)).ToList();
+        return SharedPerformance.Of(TwoOnOneBar.Of(sessions[0], sessions[1]), [.. asked.Select(a => Performing(a.Person, a.Plan.Day!, day))]);
+    }
+
+    private static FactId After(FactId id, int by) => id with { Sequence = id.Sequence + by };
+
+    private TodaysPlan PlanFor(Person person, LocalDate date) =>
+        Planner.For(Tollbooth.JunosPlan(plan), catalogue, kit, person.Lifter, new TrainingHistory([.. person.Sessions]), date);
 
     private static Performer Performing(Person person, TrainingDay due, int day)
     {

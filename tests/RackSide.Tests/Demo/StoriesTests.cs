@@ -56,6 +56,19 @@ public class StoriesTests
 
     [Theory]
     [MemberData(nameof(Days))]
+    public void One_evening_the_two_share_the_bar_and_take_turns_at_it(int day)
+    {
+        var shared = Lived.Until(day).All.Where(s => s.SharedWith is not null).ToList();
+
+        shared.Select(s => s.Head.Lifter).Should().Equal("ottoline", "bram");
+        shared.Should().OnlyContain(s => s.SharedWith == shared.Single(o => o != s).Head.Id && s.Closed);
+        var squats = shared.SelectMany(s => s.Sets.Where(x => x.Set is { Slot: "squat", Kind: SetKind.Working }).Select(x => (s.Head.Lifter, x.Set.At))).OrderBy(x => x.At).Select(x => x.Lifter).ToList();
+        squats.Should().HaveCount(10);
+        squats.Zip(squats.Skip(1)).Count(t => t.First != t.Second).Should().BeGreaterThan(4, "sets of the same lift take turns");
+    }
+
+    [Theory]
+    [MemberData(nameof(Days))]
     public void Each_small_mishap_comes_once(int day)
     {
         var sessions = Lived.Until(day).Of("ottoline");
