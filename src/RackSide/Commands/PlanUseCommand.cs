@@ -1,6 +1,8 @@
 using System.CommandLine;
+using System.Text;
 using RackSide.Files;
 using RackSide.Kiosk;
+using RackSide.Places;
 using RackSide.Training.History;
 using RackSide.Training.Plans;
 
@@ -83,8 +85,9 @@ internal sealed class PlanUseCommand : Command
 
     private static void Put(Gym gym, string name, string text)
     {
-        Directory.CreateDirectory(PlansHere.Folder(gym.Folders));
-        File.WriteAllText(PlansHere.PathOf(gym.Folders, name), text);
+        PrivateFolder.Make(gym.Folders.Config);
+        PrivateFolder.Make(PlansHere.Folder(gym.Folders));
+        PrivateFile.Write(PlansHere.PathOf(gym.Folders, name), Encoding.UTF8.GetBytes(text));
     }
 
     private static void Good(Reading<Plan> reading)

@@ -7,7 +7,7 @@ namespace RackSide.Tests.Files;
 /// <summary>docs/plan-files.md is for coaches, so its example must read and its list of exercises must be the catalogue.</summary>
 public class PlanDocumentTests
 {
-    private static readonly string Document = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "Reference", "plan-files.md"));
+    private static readonly string Document = File.ReadAllText(Path.Combine(Root(), "docs", "plan-files.md"));
     private static readonly Catalogue Catalogue = CatalogueFile.Read();
 
     [Fact]
