@@ -49,12 +49,24 @@ internal static class OpeningTimes
 
     private static double[] Once(string folder)
     {
+        var opened = Timed(() => LiteLogbook.Open(folder, Now), out var first);
+        first.Dispose();
+        return [opened, Asked(folder, Plan), Asked(folder, Week), Asked(folder, Exercise), Asked(folder, l => l.Sessions("first").Sum(s => s.Facts.Count))];
+    }
+
+    // Each asked of a logbook that was just opened: sessions that were read stay in memory.
+    private static double Asked(string folder, Action<LiteLogbook> what)
+    {
+        using var logbook = LiteLogbook.Open(folder, Now);
+        return Timed(() => what(logbook));
+    }
+
+    private static double Timed(Func<LiteLogbook> open, out LiteLogbook opened)
+    {
         LiteLogbook? logbook = null;
-        var opened = Timed(() => logbook = LiteLogbook.Open(folder, Now));
-        using (logbook)
-        {
-            return [opened, Timed(() => Plan(logbook!)), Timed(() => Week(logbook!)), Timed(() => Exercise(logbook!)), Timed(() => logbook!.Sessions("first").Sum(s => s.Facts.Count))];
-        }
+        var took = Timed(() => logbook = open());
+        opened = logbook!;
+        return took;
     }
 
     // Something in the write-ahead log, as after a power cut: everything is read and verified.

@@ -90,7 +90,7 @@ internal sealed class Calls(int last)
             half?.Invoke();
             using var self = Process.GetCurrentProcess();
             self.Kill();
-            new ManualResetEvent(false).WaitOne();
+            self.WaitForExit();
         }
     }
 }
