@@ -148,8 +148,7 @@ lift " REST "; shot shared-rest
 speed=20
 open 80x24 2026-11-23T18:00 --data "$work/skills"
 see "page 1 of 9"; press Enter Enter Enter Enter Enter Enter Enter Enter Enter
-see "ENTER begin"; press Enter; see "all of them"; press +; sleep 1.5; press Enter; see "How many more"; press 2 5 Enter
-press / 5 3; see "done, leave"; press Enter Enter
+see "ENTER begin"; press Enter; see "all of them"; press +; lift "working set 2"; press / 5 3; see "done, leave"; press Enter Enter
 sleep 1
 speed=1
 open 80x24 $wednesday --data "$work/skills"
