@@ -72,9 +72,9 @@ internal sealed class BackgroundSync : IDisposable
             word = book.Share.Waits ? "waiting" : "shared";
             return true;
         }
-        catch (Exception e) when (e is GymTrouble or IOException or ObjectDisposedException)
+        catch (Exception)
         {
-            // The commands say why; here the lifter has sets to do.
+            // Whatever it is, a session goes on, and it is tried again. The commands say why; here the lifter has sets to do.
             word = "waiting";
             return false;
         }

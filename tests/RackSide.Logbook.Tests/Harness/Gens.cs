@@ -2,6 +2,7 @@ using RackSide.Logbook.Storing;
 using RackSide.Training.Exercises;
 using RackSide.Training.Loading;
 using RackSide.Training.Plans;
+using RackSide.Training.Racks;
 
 namespace RackSide.Logbook.Tests.Harness;
 
@@ -129,7 +130,20 @@ internal static class Gens
         Gen.Select(Text, Text, Gen.Enum<MassUnit>()), Instant, Gen.Bool, Gen.Bool, Gen.OneOf(Gen.Const(BodyProfile.Empty), Body),
         (who, j, c, a, b) => new Lifter(who.Item1, who.Item2, who.Item3, j, c, a) { Body = b });
 
+    public static readonly Gen<GymEvent> GymEvent = Gen.OneOf<GymEvent>(
+        Gen.Select(Id, Lifter, Gen.Int[0, 511], (i, l, f) => (GymEvent)new LifterTold(i, l, (LifterFields)f)),
+        Head.Select(h => (GymEvent)new SessionStarted(h)),
+        Gen.Select(Text, Id, Fact, (l, s, f) => (GymEvent)new SessionFact(l, s, f)),
+        Gen.Select(Text, Fact, (l, f) => (GymEvent)new OutsideFact(l, f)),
+        Gen.Select(Id, Text, Date, Mass, (i, l, d, m) => (GymEvent)new OutsideWeight(i, l, d, m)),
+        Gen.Select(Id, Text, (i, l) => (GymEvent)new LifterErased(i, l)));
+
     public static readonly Gen<Entry> Entry = Gen.OneOf<Entry>(
+        Gen.Select(Lifter, Id, Gen.Int[0, 511], (l, i, f) => (Entry)new Entry.LifterKept(l, i, (LifterFields)f)),
+        Gen.Select(GymEvent.List[0, 4], Gen.Long[0, long.MaxValue], Id, Gen.Bool, (e, p, i, b) => (Entry)new Entry.Pulled(e, p) { Last = b ? i : null }),
+        Gen.Select(Gen.Long[0, long.MaxValue], Text, Gen.Bool, (n, w, b) => (Entry)new Entry.Sent(n, b ? w : null)),
+        Gen.Bool.Select(w => (Entry)new Entry.ShareAnew(w)),
+        Gen.Const((Entry)new Entry.GymLeft()),
         Lifter.Select(l => (Entry)new Entry.LifterKept(l)),
         Head.Select(h => (Entry)new Entry.SessionBegun(h)),
         Gen.Select(Id, Fact, (s, f) => (Entry)new Entry.FactAdded(s, f)),

@@ -1,4 +1,5 @@
 using RackSide.Logbook.Storing;
+using RackSide.Training.Racks;
 
 namespace RackSide.Logbook.Tests.Harness;
 
@@ -13,6 +14,15 @@ internal static class Same
         (Entry.SessionBegun x, Entry.SessionBegun y) => Are(x.Head, y.Head),
         (Entry.FactAdded x, Entry.FactAdded y) => x.Session == y.Session && Are(x.Fact, y.Fact),
         (Entry.FactTold x, Entry.FactTold y) => x.Told.Lifter == y.Told.Lifter && Are(x.Told.Fact, y.Told.Fact),
+        (Entry.Pulled x, Entry.Pulled y) => x with { Events = y.Events } == y && All(x.Events, y.Events, Are),
+        _ => a == b,
+    };
+
+    public static bool Are(GymEvent a, GymEvent b) => (a, b) switch
+    {
+        (SessionStarted x, SessionStarted y) => Are(x.Head, y.Head),
+        (SessionFact x, SessionFact y) => (x.Lifter, x.Session) == (y.Lifter, y.Session) && Are(x.Fact, y.Fact),
+        (OutsideFact x, OutsideFact y) => x.Lifter == y.Lifter && Are(x.Fact, y.Fact),
         _ => a == b,
     };
 
