@@ -46,7 +46,7 @@ public class BackgroundSyncTests
     }
 
     [Fact]
-    public void It_ends_at_once_also_while_the_gym_does_not_answer()
+    public async Task It_ends_at_once_also_while_the_gym_does_not_answer()
     {
         var folder = Quick.Folder();
         try
@@ -56,7 +56,7 @@ public class BackgroundSyncTests
             var sync = new BackgroundSync(book, gym, TimeProvider.System);
             gym.Asked.Wait(Patience).Should().BeTrue();
 
-            Task.Run(sync.Dispose).Wait(Patience).Should().BeTrue();
+            await Task.Run(sync.Dispose).WaitAsync(Patience);
         }
         finally
         {

@@ -50,11 +50,11 @@ public class GymTroubleTests(PostgresServer server)
     public void A_certificate_of_nobody_that_is_trusted()
     {
         var to = server.To(Prepared());
-        server.Certify("localhost", DateTimeOffset.UtcNow.AddDays(-1), DateTimeOffset.UtcNow.AddDays(30), ownRoot: true);
+        server.Certify("localhost", PostgresServer.Good, ownRoot: true);
 
         var said = AfterReload(to, "not one that this machine trusts");
 
-        server.Certify("localhost", DateTimeOffset.UtcNow.AddDays(-1), DateTimeOffset.UtcNow.AddDays(30));
+        server.Certify("localhost", PostgresServer.Good);
         said.Should().Match("*its certificate is not one that this machine trusts; name the gym's own root certificate with \"Root Certificate=FILE\"");
         AfterReload(to, "");
     }
@@ -63,11 +63,11 @@ public class GymTroubleTests(PostgresServer server)
     public void A_certificate_that_has_run_out()
     {
         var to = server.To(Prepared());
-        server.Certify("localhost", DateTimeOffset.UtcNow.AddDays(-30), DateTimeOffset.UtcNow.AddDays(-1));
+        server.Certify("localhost", PostgresServer.Over);
 
         var said = AfterReload(to, "run out");
 
-        server.Certify("localhost", DateTimeOffset.UtcNow.AddDays(-1), DateTimeOffset.UtcNow.AddDays(30));
+        server.Certify("localhost", PostgresServer.Good);
         said.Should().Match("*its certificate has run out; make a new one there, or set this machine's clock if that is wrong");
         AfterReload(to, "");
     }
@@ -142,10 +142,10 @@ public class GymTroubleTests(PostgresServer server)
         var to = server.To(Prepared());
         var file = Path.Combine(rack.Folder, "password");
         File.WriteAllText(file, PostgresServer.RackPassword);
-        File.SetUnixFileMode(file, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead);
+        PostgresServer.Allow(file, UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.GroupRead);
 
         var open = rack.Rackside.RunWords("gym", "join", to, "--password-file", file);
-        File.SetUnixFileMode(file, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        PostgresServer.Allow(file, UnixFileMode.UserRead | UnixFileMode.UserWrite);
         var own = rack.Rackside.RunWords("gym", "join", to, "--password-file", file);
         var typed = rack.Rackside.RunWords("gym", "join", $"{to};Password={PostgresServer.RackPassword}");
         File.Delete(file);

@@ -11,6 +11,10 @@ public sealed class PostgresServer : IDisposable
 {
     internal const string Owner = "gym_owner", OwnerPassword = "owner's own", Rack = "rack", RackPassword = "chalk and steel";
 
+    /// <summary>Days on which a certificate holds, whenever the tests run, and days that are over.</summary>
+    internal static readonly (DateTimeOffset From, DateTimeOffset Until)
+        Good = (Year(2020), Year(2100)), Over = (Year(2020), Year(2021));
+
     private readonly string folder = Directory.CreateTempSubdirectory("rackside-pg-").FullName;
     private readonly CertificateAuthority authority = new();
     private int databases;
@@ -27,7 +31,7 @@ public sealed class PostgresServer : IDisposable
         File.WriteAllText(Path.Combine(folder, "password"), OwnerPassword);
         Give(folder);
         As("initdb", "-D", Data, "-U", Owner, "-A", "scram-sha-256", "--pwfile", Path.Combine(folder, "password"), "-E", "UTF8", "--locale=C", "-N");
-        Certify("localhost", DateTimeOffset.UtcNow.AddDays(-1), DateTimeOffset.UtcNow.AddDays(30));
+        Certify("localhost", Good);
         File.AppendAllLines(Path.Combine(Data, "postgresql.conf"),
         [
             "listen_addresses = '127.0.0.1'", $"port = {Port}", "unix_socket_directories = ''", "fsync = off", "ssl = on", "logging_collector = off",
@@ -54,7 +58,7 @@ public sealed class PostgresServer : IDisposable
     {
         var file = Path.Combine(folder, $"password-{password.Length}");
         File.WriteAllText(file, password + "\n");
-        File.SetUnixFileMode(file, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        Allow(file, UnixFileMode.UserRead | UnixFileMode.UserWrite);
         return file;
     }
 
@@ -100,14 +104,23 @@ public sealed class PostgresServer : IDisposable
     /// <summary>Starts it.</summary>
     internal void Start() => As("pg_ctl", "start", "-D", Data, "-l", Path.Combine(folder, "log"), "-w", "-s", "-t", "60");
 
+    /// <summary>Sets who may do what with a file.</summary>
+    internal static void Allow(string file, UnixFileMode mode)
+    {
+        if (!OperatingSystem.IsWindows())
+        {
+            File.SetUnixFileMode(file, mode);
+        }
+    }
+
     /// <summary>Has it show another certificate from now on.</summary>
-    internal void Certify(string host, DateTimeOffset from, DateTimeOffset until, bool ownRoot = false)
+    internal void Certify(string host, (DateTimeOffset From, DateTimeOffset Until) holds, bool ownRoot = false)
     {
         var issuer = ownRoot ? new CertificateAuthority() : authority;
-        var (certificate, key) = issuer.Issue(host, from, until);
+        var (certificate, key) = issuer.Issue(host, holds.From, holds.Until);
         File.WriteAllText(Certificate, certificate);
         File.WriteAllText(Key, key);
-        File.SetUnixFileMode(Key, UnixFileMode.UserRead | UnixFileMode.UserWrite);
+        Allow(Key, UnixFileMode.UserRead | UnixFileMode.UserWrite);
         File.WriteAllText(Root, authority.Certificate);
         Give(Certificate);
         Give(Key);
@@ -127,6 +140,8 @@ public sealed class PostgresServer : IDisposable
 
         Directory.Delete(folder, recursive: true);
     }
+
+    private static DateTimeOffset Year(int year) => new(year, 1, 1, 0, 0, 0, TimeSpan.Zero);
 
     private static bool IsRoot => Environment.UserName == "root";
 
@@ -178,7 +193,7 @@ public sealed class PostgresServer : IDisposable
         {
             var request = new CertificateRequest("CN=Tollbooth test root", key, HashAlgorithmName.SHA256);
             request.CertificateExtensions.Add(new X509BasicConstraintsExtension(true, false, 0, true));
-            root = request.CreateSelfSigned(DateTimeOffset.UtcNow.AddDays(-400), DateTimeOffset.UtcNow.AddDays(400));
+            root = request.CreateSelfSigned(Year(2010), Year(2110));
         }
 
         public string Certificate => root.ExportCertificatePem();
