@@ -94,9 +94,9 @@ press PgUp; see "LOOK BACK"; press 1 2; see "reps x load"; press 1; see "load, k
 press / /; see "ENTER begin"
 press "*"; see "less time"; shot more
 press 1; see "minutes"; shot less-time
-press / "*" 2; see "CALENDAR"; shot calendar
-press / "*"; see "less time"; press 3; see "AWAY"; shot away
-press / "*"; see "less time"; press 4; see "SETTINGS"; shot settings
+press / "*" 3; see "CALENDAR"; shot calendar
+press / "*"; see "less time"; press 4; see "AWAY"; shot away
+press / "*"; see "less time"; press 8; see "SETTINGS"; shot settings
 press 6; see "accept"; shot settings-keys
 press / / Enter; see "all of them"; shot checks
 press +; see "warm-up 1"; shot ramp
@@ -129,6 +129,35 @@ press / 1; see "TODAY'S PLAN"; press 6; see "LIFT"; shot pair
 lift "CHANGE OVER"; shot change-over
 press / 1; see "TODAY'S PLAN"; press 3; press / 5 3; see "done, leave"; shot week
 speed=1
+
+open 80x24 $wednesday --demo
+see "ENTER begin"; press "?"; see "THE KEYS"; shot help-outside
+press Enter "*" 5; see "CHECK-IN"; shot check-in
+press / "*" 6; see "weekly means"; shot body
+press 3; see "read on"; shot body-facts
+press Enter Enter "*" 7; see "KIT"; shot kit
+press 2; see "How many pairs"; shot kit-plates
+open 80x24 $wednesday --kiosk --demo
+see "WHO TRAINS?"; shot picker
+press / ; see "back"; shot picker-more
+open 80x24 $wednesday --demo --with Bram
+see "TWO ON ONE BAR"; press Enter; see "all of them"; press +; lift "warm-up 2"; shot shared-lift
+lift " REST "; shot shared-rest
+
+# A first Monday, cut short after a set; then Wednesday is a skills day.
+speed=20
+open 80x24 2026-11-23T18:00 --data "$work/skills"
+see "page 1 of 9"; press Enter Enter Enter Enter Enter Enter Enter Enter Enter
+see "ENTER begin"; press Enter; see "all of them"; press +; lift "working set 2"; press / 5 3; see "done, leave"; press Enter Enter
+sleep 1
+speed=1
+open 80x24 $wednesday --data "$work/skills"
+see "SKILLS DAY"; shot skills-today
+press Enter; see "all of them"; press +; see "CHECKLIST"; shot checklist
+press Enter; sleep 5; press Enter Enter; see "READY"; shot hold-ready
+press Enter; see "GET SET"; shot hold-get-set
+see "came down"; sleep 12; shot hold
+press Enter; see " REST "; press / 1; see "TODAY'S PLAN"; shot skills-plan
 
 open 50x15 $wednesday --demo
 see "ENTER begin"; shot small-today

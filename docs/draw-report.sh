@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
 # Prints the reports of the invented gym in headless Chromium, checks that each is one page of A4, and keeps a picture of
 # the week's: docs/draw-report.sh PROGRAM [FOLDER]. For it: apt-get install chromium poppler-utils
+# What standard S25 of docs/screen.md says of paper.
 set -euo pipefail
 [ $# -ge 1 ] || { sed -n '2,3s/^# \{0,1\}//p' "$0" >&2; exit 64; }
 program=$1 into=${2:-$(dirname "${BASH_SOURCE[0]}")/pictures}

@@ -1,4 +1,3 @@
-using System.Security.Cryptography;
 using NodaTime;
 using RackSide.Logbook.Copies;
 using RackSide.Logbook.Disks;
@@ -384,7 +383,8 @@ public sealed class LiteLogbook : ILogbook
     }
 
     // Short enough to read out, long enough that two racks of one gym do not meet; without vowels, so that it spells nothing.
-    private static string NewRack() => RandomNumberGenerator.GetString("bcdfghjkmnpqrstvwxyz23456789", 6);
+    // Seeded by the system; nothing here is a secret, and the other source would load a library of five megabytes for six letters.
+    private static string NewRack() => new(Random.Shared.GetItems<char>("bcdfghjkmnpqrstvwxyz23456789", 6));
 
     private static LogbookUnreadableException Newer(string folder, NewerFormatException e) => new(
         $"The logbook in {folder} was written by a newer RackSide (format {e.Version}; this one reads up to {About.Format}). "

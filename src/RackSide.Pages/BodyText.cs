@@ -15,6 +15,8 @@ internal static class BodyText
 {
     private const string Bullet = "- ";
 
+    private const int LongestWord = 12;
+
     // A longer line than this is hard to follow back to the next one.
     private const int Widest = 76;
 
@@ -30,13 +32,28 @@ internal static class BodyText
     /// <summary>Whether a paragraph is an entry of a list.</summary>
     public static bool IsListed(string paragraph) => paragraph.StartsWith(Bullet, StringComparison.Ordinal);
 
-    /// <summary>A paragraph in lines; one that begins with "- " hangs by two, a word too long for a line is cut up, and one that fits stays as it is.</summary>
+    /// <summary>
+    /// A paragraph in lines. One that begins with "- ", or with a word and two blanks, hangs under what follows; a word too
+    /// long for a line is cut up; and one that fits stays as it is.
+    /// </summary>
     public static IReadOnlyList<string> Wrap(string paragraph, int width)
     {
-        var bullet = IsListed(paragraph);
-        var (text, inner) = bullet ? (paragraph[Bullet.Length..], Math.Max(1, width - Bullet.Length)) : (paragraph, width);
-        var lines = Frame.Wrap(CutLongWords(text, inner), inner);
-        return bullet ? [.. lines.Select((line, i) => (i == 0 ? Bullet : "  ") + line)] : lines;
+        if (paragraph.Length <= width)
+        {
+            return [paragraph];
+        }
+
+        var word = IsListed(paragraph) ? Bullet.Length : WordBefore(paragraph);
+        var inner = Math.Max(1, width - word);
+        return [.. Frame.Wrap(CutLongWords(paragraph[word..], inner), inner).Select((line, i) => (i == 0 ? paragraph[..word] : new string(' ', word)) + line)];
+    }
+
+    /// <summary>Columns of the word a paragraph is headed by, with the blanks after it; 0 where there is none.</summary>
+    private static int WordBefore(string paragraph)
+    {
+        var at = paragraph.IndexOf("  ", StringComparison.Ordinal);
+        var text = at < 0 ? 0 : at + paragraph[at..].TakeWhile(c => c == ' ').Count();
+        return text <= LongestWord ? text : 0;
     }
 
     /// <summary>A paragraph as plain lines of a page; an empty one is no line at all.</summary>

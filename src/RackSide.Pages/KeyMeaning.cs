@@ -15,6 +15,12 @@ public static class KeyMeaning
     /// <summary>The stop signs: <c>!</c>, on every page.</summary>
     public static bool IsStopSigns(this KeyPress key) => key.Is('!');
 
+    /// <summary>The keys: <c>?</c>, and h where no letters are typed.</summary>
+    public static bool IsHelp(this KeyPress key) => key.Is('?') || key.Is('h');
+
+    /// <summary>Whether the key writes a letter.</summary>
+    public static bool IsLetter(this KeyPress key) => key.Code == KeyCode.Character && char.IsLetter(key.Character);
+
     /// <summary>One more.</summary>
     public static bool IsMore(this KeyPress key) => key.Is('+') || key.Is('=') || key.Is('d');
 

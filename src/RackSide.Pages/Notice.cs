@@ -11,7 +11,7 @@ public readonly record struct Notice(string? Text, Instant Until)
     public static Duration Stands { get; } = Duration.FromSeconds(2);
 
     /// <summary>What is said to a key that means nothing here.</summary>
-    public const string DeadKey = "That key does nothing here; nothing has changed.";
+    public const string DeadKey = "That key does nothing here; ? tells the keys.";
 
     /// <summary>A sentence said now.</summary>
     public static Notice Say(string? text, Instant now) => new(text, now + Stands);

@@ -6,7 +6,7 @@ namespace RackSide.Pages;
 public sealed record TextPage(string Title, IReadOnlyList<string> Paragraphs) : BodyPage(Title)
 {
     // On the smallest page no text of ours is longer than this.
-    private const int MostLines = 30;
+    private const int MostLines = 90;
 
     /// <summary>Lines that stand above the paragraphs as they are; empty for none.</summary>
     internal IReadOnlyList<BodyLine> Picture { get; init; } = [];

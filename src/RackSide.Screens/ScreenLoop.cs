@@ -19,6 +19,7 @@ internal sealed class ScreenLoop
     private readonly BellRinger bell;
     private readonly Lock gate;
     private readonly Pulse? pulse;
+    private readonly Tidying tidying = new();
     private readonly bool locked;
 
     /// <summary>A loop that is not attached yet.</summary>
@@ -105,6 +106,11 @@ internal sealed class ScreenLoop
         {
             // A tick is what a conversation takes news with; waiting for the next one would say "written" a tenth of a second late.
             Converse(conversation.Tick);
+        }
+
+        if (pulse?.Idle == true)
+        {
+            tidying.Tidy();
         }
 
         if (Nudges.Stopping is not null)

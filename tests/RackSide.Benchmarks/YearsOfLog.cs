@@ -1,4 +1,5 @@
 using NodaTime;
+using RackSide.Files;
 using RackSide.Logbook;
 using RackSide.Simulation;
 using RackSide.Training.History;
@@ -15,13 +16,14 @@ internal static class YearsOfLog
 {
     private const string Lifter = "first";
 
-    /// <summary>Fills the logbook of a folder; prints what it then holds.</summary>
+    /// <summary>Fills the logbook of a folder, with the house rules beside it; prints what it then holds.</summary>
     public static void Fill(string folder, int years, Instant now)
     {
         using var logbook = LiteLogbook.Open(folder, now);
         logbook.Keep(new Lifter(Lifter, "Ottoline Marsh", MassUnit.Kilogram, now));
         List<SessionRecord> sessions = years == 0 ? [] : [.. Years(years, now.InUtc().Date)];
         logbook.Import(sessions);
+        File.WriteAllText(Path.Combine(folder, "gym.yaml"), GymFile.Write(new HouseRules(SimulatedYear.LargeKit, [.. SimulatedYear.Plan.Week.Keys.Order()], true)));
         var bytes = new DirectoryInfo(folder).GetFiles("log.db").Sum(f => f.Length);
         Console.WriteLine($"{years} years: {sessions.Count} sessions, {sessions.Sum(s => s.Facts.OfType<SetDone>().Count())} sets, {bytes / 1024.0 / 1024:0.0} MiB");
     }

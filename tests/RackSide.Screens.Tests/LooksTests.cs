@@ -39,6 +39,7 @@ public sealed class LooksTests
     }
 
     // WCAG 2.2: 7 to 1 is enhanced contrast for text (1.4.6), 3 to 1 the least for what is no text (1.4.11).
+    // Standard S15 of docs/screen.md.
     [Theory]
     [MemberData(nameof(Everywhere))]
     public void Digits_and_words_stand_at_7_to_1_and_bars_at_3_to_1(string palette, Tint tint)
@@ -58,6 +59,7 @@ public sealed class LooksTests
         Contrast("solarized", Tint.Hues, new Cell('█', Look.Now)).Should().BeLessThan(4.5, "or yellow could be used for words");
     }
 
+    // Standard S18 of docs/screen.md.
     [Fact]
     public void Seven_bits_are_enough_where_they_are_asked_for()
     {

@@ -17,6 +17,17 @@ public sealed class PulseTests : IDisposable
     public void Ticks_come_ten_times_a_second_while_something_may_move() => TicksIn(seconds: 1).Should().Be(10);
 
     [Fact]
+    public void Other_work_may_be_done_once_nobody_has_stirred_for_a_while()
+    {
+        pulse.Stirred();
+        pulse.Idle.Should().BeFalse();
+
+        time.Advance(TimeSpan.FromSeconds(3));
+
+        pulse.Idle.Should().BeTrue();
+    }
+
+    [Fact]
     public void Over_a_page_that_stands_still_there_are_two_a_second()
     {
         TicksIn(seconds: 5);
@@ -24,6 +35,7 @@ public sealed class PulseTests : IDisposable
         TicksIn(seconds: 10).Should().Be(20);
     }
 
+    // Standard S8 of docs/screen.md.
     [Fact]
     public void A_clock_in_seconds_takes_four_ticks_a_second_at_most_and_is_seen_within_a_twentieth()
     {

@@ -20,6 +20,7 @@ public sealed class NameConversation(string name, IReadOnlyCollection<string> ta
     /// <inheritdoc/>
     protected override Page Draw(PageSize size, string? said) => new EntryPage("NAME", "What is the name?", typing.Text, NameTyping.Room)
     {
+        TakesLetters = true,
         Below = "Letters type as they are; on the pad turn them.",
         Hints = [new("ENTER", "write it"), .. NameTyping.Hints, new("/", "back")],
         Said = said,

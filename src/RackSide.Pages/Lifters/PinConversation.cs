@@ -16,6 +16,7 @@ public sealed class PinConversation(string name, Func<string, bool> matches, Gue
 
     private const string Wrong = "That is not the PIN.";
 
+    private readonly Aside aside = new();
     private string typed = "";
     private Notice notice;
 
@@ -35,7 +36,7 @@ public sealed class PinConversation(string name, Func<string, bool> matches, Gue
     public GuessBrake Brake { get; private set; } = brake;
 
     /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => new EntryPage($"PIN  {name}", Question(now), new string('*', typed.Length), Digits)
+    public Page Draw(PageSize size, Instant now) => aside.Draw(size) ?? new EntryPage($"PIN  {name}", Question(now), new string('*', typed.Length), Digits)
     {
         Below = Protects,
         Hints = [new("0-9", "type"), new(".", "one digit back"), new("/", "back to the names", "back")],
@@ -45,7 +46,7 @@ public sealed class PinConversation(string name, Func<string, bool> matches, Gue
     /// <inheritdoc/>
     public Bell Press(KeyPress key, Instant now)
     {
-        notice = Notice.Say(Answer(key, now), now);
+        notice = Notice.Say(aside.Takes(key) ? null : Answer(key, now), now);
         return Bell.None;
     }
 

@@ -32,23 +32,23 @@ internal static class BigPage
     {
         var (columns, rows) = (canvas.Size.Columns, Math.Max(1, bottom - top));
         IReadOnlyList<string>[] ways = digits.Count > 1 ? [[string.Join(' ', digits)], digits] : [digits];
-        var (way, scale) = ways.Select(w => (w, Scale: Scale(w, columns, rows))).MaxBy(w => (w.Scale.Rows, w.Scale.Columns));
+        var (way, tall) = ways.Select(w => (w, Tall: Tallest(w, columns, rows))).MaxBy(w => (w.Tall.Rows, w.Tall.Columns));
         var row = top;
         canvas.Cursor(0, row);
         foreach (var text in way)
         {
-            if (scale.Rows == 0)
+            if (tall.Rows == 0)
             {
                 canvas.Write(0, row++, text, Look.Bold);
                 continue;
             }
 
-            BigDigits.Draw(canvas, (columns - BigDigits.Width(text, scale.Columns)) / 2, row, text, scale, Look.Bold);
-            row += (BigDigits.Dots * scale.Rows) + 1;
+            BigDigits.DrawTall(canvas, (columns - BigDigits.Width(text, tall.Columns)) / 2, row, text, tall, Look.Bold);
+            row += tall.Rows + 1;
             canvas.Cursor(0, row - 2);
         }
     }
 
-    private static (int Rows, int Columns) Scale(IReadOnlyList<string> lines, int columns, int rows) =>
-        lines.Select(l => BigDigits.Scale(l, columns, (rows - (lines.Count - 1)) / lines.Count)).MinBy(s => (s.Rows, s.Columns));
+    private static (int Rows, int Columns) Tallest(IReadOnlyList<string> lines, int columns, int rows) =>
+        lines.Select(l => BigDigits.Tallest(l, columns, (rows - (lines.Count - 1)) / lines.Count)).MinBy(s => (s.Rows, s.Columns));
 }

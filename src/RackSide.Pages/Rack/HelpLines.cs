@@ -10,6 +10,10 @@ public static class HelpLines
         ? KeyTable.Rows.Select(r => $"{Key(r)} {Both(r)}")
         : [.. KeyTable.Rows.Select(r => $"{Key(r)} {r.Lifting}"), "while a clock runs:", .. KeyTable.Rows.Where(Differs).Select(r => $"{Key(r)} {r.Resting}")];
 
+    /// <summary>What is read outside a session: first what the keys do there, then what they will do in a session.</summary>
+    public static IEnumerable<string> Outside(int width) =>
+        [.. KeyTable.Rows.Where(r => r.Choosing.Length > 0).Select(r => $"{Outside(r)} {r.Choosing}"), "in a session:", .. For(width)];
+
     /// <summary>The table of docs/keys.md.</summary>
     public static IEnumerable<string> Markdown()
     {
@@ -20,6 +24,9 @@ public static class HelpLines
             yield return $"| {Or(r.Pad)} | {r.Others} | {Or(r.Lifting)} | {Or(r.Resting)} | {Or(r.Choosing)} |";
         }
     }
+
+    // The menu with its digits is a session's; elsewhere these have a key of their own.
+    private static string Outside(KeyRow r) => (r.Pad.Contains(' ') ? r.Others.Split(',')[0] : Key(r)).PadRight(6);
 
     private static string Key(KeyRow r) => (r.Pad.Length > 0 ? r.Pad : r.Others.Split(',')[0]).PadRight(6);
 

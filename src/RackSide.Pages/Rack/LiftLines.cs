@@ -9,37 +9,49 @@ internal static class LiftLines
     /// <summary>Columns of the word before a line.</summary>
     private const int Label = 11;
 
+    /// <summary>Columns that later lines stand in where the word and its text stand together.</summary>
+    private const int Under = 2;
+
+    private const string InTurn = "in turn";
+
     /// <summary>The lines, most important first, broken to a width.</summary>
     public static IEnumerable<string> Of(Session s, Lifting p, SlotItem item, int width) =>
-        Lines(s, p, item).Where(l => l.Length > 0).SelectMany(l => Hung(l, width));
+        Told(s, p, item).SelectMany(l => Hung(Labelled(l.Word, l.Text), width));
+
+    /// <summary>The same where rows are few: the word and its text together, the later lines of it under the word.</summary>
+    public static IEnumerable<string> Tight(Session s, Lifting p, SlotItem item, int width) =>
+        Told(s, p, item).Select(l => l.Word is "" or InTurn ? l.Text : $"{l.Word}: {l.Text}").SelectMany(l => l.Length <= width ? [l]
+            : Frame.Wrap(l, width - Under).Select((part, i) => i == 0 ? part : new string(' ', Under) + part));
 
     /// <summary>How long the rest was that turned into this set, and how long ago; empty where none did.</summary>
     public static string Rested(Session s) => s.Phase is Lifting { Rested: { Ends: { } ends } clock }
         ? $"rested {Words.Gone(ends - clock.Began)}, +{Words.Gone(s.Now - ends)}"
         : "";
 
-    private static IEnumerable<string> Lines(Session s, Lifting p, SlotItem item)
+    private static IEnumerable<(string Word, string Text)> Told(Session s, Lifting p, SlotItem item) => Lines(s, p, item).Where(l => l.Text.Length > 0);
+
+    private static IEnumerable<(string Word, string Text)> Lines(Session s, Lifting p, SlotItem item)
     {
         var exercise = s.Setting.Catalogue[item.Asked.Exercise];
         var work = s.Place.Work(item.Slot).ToList();
-        yield return p.Field == Field.Load ? "changing the weight; * goes back to reps" : "";
-        yield return Labelled("plates", LoadWords.Plates(s, p, item));
-        yield return Labelled("load", SetInHand.Load(s, p) is { } load ? LoadWords.With(exercise, load, s.Setting.Kit) : "");
-        yield return item is RampItem ramp and not SearchItem ? Labelled("ramp", Ramp(ramp)) : "";
-        yield return BeforeLoading.Reminder(exercise, s.Setting.Kit) is { } safety && work.Count == 0 ? Labelled("safety", safety) : "";
-        yield return item is SearchItem ? Labelled("search", "few reps; stop well short of the limit") : "";
+        yield return ("changing", p.Field == Field.Load ? "the weight; * goes back to reps" : "");
+        yield return ("plates", LoadWords.Plates(s, p, item));
+        yield return ("load", SetInHand.Load(s, p) is { } load ? LoadWords.With(exercise, load, s.Setting.Kit) : "");
+        yield return ("ramp", item is RampItem ramp and not SearchItem ? Ramp(ramp) : "");
+        yield return ("safety", work.Count == 0 ? BeforeLoading.Reminder(exercise, s.Setting.Kit) ?? "" : "");
+        yield return ("search", item is SearchItem ? "few reps; stop well short of the limit" : "");
         foreach (var (half, i) in Pair(s, item).Select((half, i) => (half, i)))
         {
-            yield return Labelled(i == 0 ? "in turn" : "", half);
+            yield return (i == 0 ? InTurn : "", half);
         }
 
-        yield return work.Count > 0 ? Labelled("today", Words.Row(work)) : Labelled("why", item.Asked.Why.Line);
-        yield return Labelled("advice", item.Asked.Why.Advice ?? "");
-        yield return Labelled("last time", LastTime(s, item));
-        yield return Labelled("noted", LastNote(s, item));
-        yield return Labelled("clean", Rungs.InHand(s)?.Clean ?? "");
-        yield return Labelled("caution", work.Count == 0 ? Rungs.InHand(s)?.Caution ?? "" : "");
-        yield return Labelled("cue", exercise.Cues.WayDown);
+        yield return work.Count > 0 ? ("today", Words.Row(work)) : ("why", item.Asked.Why.Line);
+        yield return ("advice", item.Asked.Why.Advice ?? "");
+        yield return ("last time", LastTime(s, item));
+        yield return ("noted", LastNote(s, item));
+        yield return ("clean", Rungs.InHand(s)?.Clean ?? "");
+        yield return ("caution", work.Count == 0 ? Rungs.InHand(s)?.Caution ?? "" : "");
+        yield return ("cue", exercise.Cues.WayDown);
     }
 
     /// <summary>A line with its word before it; empty for nothing.</summary>

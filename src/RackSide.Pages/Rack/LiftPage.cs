@@ -23,15 +23,24 @@ internal static class LiftPage
             return;
         }
 
-        var row = DrawDigits(canvas, s, p, margin, DrawTitle(canvas, s, p, item, margin));
+        var (row, gap) = DrawDigits(canvas, s, p, margin, DrawTitle(canvas, s, p, item, margin));
+        var left = canvas.Size.Compact ? 0 : SlotList.Width + 2;
+        var room = Frame.Bottom(canvas.Size) - row - (BarInHand.For(s, SetInHand.Load(s, p)) is null ? 0 : 1);
+        IReadOnlyList<string> lines = [.. LiftLines.Of(s, p, item, canvas.Size.Columns - left)];
+        if (canvas.Size.Compact && lines.Count + gap > room)
+        {
+            // What can hurt and why this load are both to be read, so the blank row goes, and then the column of words.
+            gap = 0;
+            lines = lines.Count > room ? [.. LiftLines.Tight(s, p, item, canvas.Size.Columns)] : lines;
+        }
+
+        row += gap;
         if (!canvas.Size.Compact)
         {
             SlotList.Draw(canvas, s, row);
         }
 
-        var left = canvas.Size.Compact ? 0 : SlotList.Width + 2;
-        row = DrawSleeve(canvas, s, p, left, row);
-        DrawLines(canvas, s, p, item, left, row);
+        DrawLines(canvas, s, p, lines, left, DrawSleeve(canvas, s, p, left, row));
         Frame.Keys(canvas, Hints(s, p, Hint.Undo(s)));
     }
 
@@ -73,7 +82,8 @@ internal static class LiftPage
         ? $"{load.Number} x {SetInHand.Reps(s, p)}"
         : $"{SetInHand.Reps(s, p)}";
 
-    private static int DrawDigits(Canvas canvas, Session s, Lifting p, int left, int row)
+    /// <summary>Gives the row after them, and how many blank ones look well there.</summary>
+    private static (int Row, int Gap) DrawDigits(Canvas canvas, Session s, Lifting p, int left, int row)
     {
         var size = canvas.Size;
         var text = Digits(s, p);
@@ -82,7 +92,7 @@ internal static class LiftPage
         {
             canvas.Write(left, row, Shown(s, p), Look.Bold);
             canvas.Cursor(left, row);
-            return row + 1;
+            return (row + 1, 0);
         }
 
         var (end, last) = (BigDigits.Draw(canvas, left, row, text, scale, Look.Bold), row + (BigDigits.Dots * scale.Rows) - 1);
@@ -90,7 +100,7 @@ internal static class LiftPage
         var beside = end + unit.Length <= size.Columns;
         canvas.Write(beside ? end : size.Columns - unit.Length, beside ? last : last + 1, unit);
         canvas.Cursor(left, last);
-        return last + 2;
+        return beside ? (last + 1, 1) : (last + 2, 0);
     }
 
     private static int DrawSleeve(Canvas canvas, Session s, Lifting p, int left, int row)
@@ -125,7 +135,7 @@ internal static class LiftPage
     private static string Bar(BarStack stack) => $"bar {(stack.NamesUnits ? stack.Bar.Bare.ToString() : stack.Bar.Bare.Number)}"
         + (stack.Bar.Collar is { } collar ? $" + collars 2 x {(stack.NamesUnits ? collar.ToString() : collar.Number)}" : "");
 
-    private static void DrawLines(Canvas canvas, Session s, Lifting p, SlotItem item, int left, int row)
+    private static void DrawLines(Canvas canvas, Session s, Lifting p, IReadOnlyList<string> lines, int left, int row)
     {
         var width = canvas.Size.Columns - left;
         var bottom = Frame.Bottom(canvas.Size);
@@ -139,7 +149,7 @@ internal static class LiftPage
             bottom = WriteUp(canvas, left, bottom, Frame.Wrap(Doubted(doubt, s, p), width), Look.Bold | Look.Reverse);
         }
 
-        foreach (var line in LiftLines.Of(s, p, item, width).TakeWhile(_ => row < bottom))
+        foreach (var line in lines.TakeWhile(_ => row < bottom))
         {
             canvas.Write(left, row++, line);
         }

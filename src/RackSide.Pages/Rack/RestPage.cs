@@ -88,7 +88,8 @@ internal static class RestPage
         var bottom = Frame.Bottom(size);
         var which = next is TotalItem total ? $"{s.Place.Counted(total.Slot)} of {total.Total} done"
             : next is AccumulateItem time ? $"{s.Place.Held(time.Slot)} of {time.Total} s done"
-            : $"{Words.Which(next)}   {Asks(s, next)}";
+            : Words.Which(next) is var words && words.Length + 3 + Asks(s, next).Length <= size.Columns ? $"{words}   {Asks(s, next)}"
+            : $"{Asks(s, next)}   {words}";
         List<string> lines = [$"THEN  {Words.Name(s, next).ToUpperInvariant()}  {which}", LoadWords.Change(s, next), SessionPages.Told(s) ?? "", .. Frame.Wrap(Advice(next), size.Columns - margin)];
         lines = [.. lines.Where(l => l.Length > 0)];
         if (size.Compact && lines[0].Length > size.Columns)

@@ -20,6 +20,7 @@ public enum ResumeChoice
 /// <param name="sentence">Where it stands: "Squat, working set 3 of 5 is next; stopped at 18:41."</param>
 public sealed class ResumeConversation(string title, string sentence) : IConversation
 {
+    private readonly Aside aside = new();
     private Notice notice;
 
     /// <summary>The answer; null until there is one.</summary>
@@ -32,7 +33,7 @@ public sealed class ResumeConversation(string title, string sentence) : IConvers
     public bool Ended => Choice is not null;
 
     /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => new TextPage(title, ["This session was left open.", sentence, "ENTER goes on there.", "5 closes it as it is: what is not done is left out, which is no miss."])
+    public Page Draw(PageSize size, Instant now) => aside.Draw(size) ?? new TextPage(title, ["This session was left open.", sentence, "ENTER goes on there.", "5 closes it as it is: what is not done is left out, which is no miss."])
     {
         Hints = [new("ENTER", "go on"), new("5", "close it as it is"), new("/", "leave")],
         Said = notice.At(now),
@@ -41,6 +42,11 @@ public sealed class ResumeConversation(string title, string sentence) : IConvers
     /// <inheritdoc/>
     public Bell Press(KeyPress key, Instant now)
     {
+        if (aside.Takes(key))
+        {
+            return Bell.None;
+        }
+
         Choice = (KeyTable.VerbOf(key), key.Digit()) switch
         {
             (Verb.Accept, _) => ResumeChoice.GoOn,

@@ -3,10 +3,14 @@ using RackSide.Training.Summary;
 
 namespace RackSide.Pages.Rack;
 
-/// <summary>The week page by itself; plus and minus read on where the page is too small for all, any other key leaves it.</summary>
+/// <summary>
+/// The week page by itself; plus and minus read on where the page is too small for all, and any other key leaves it but those
+/// for what is read over it.
+/// </summary>
 /// <param name="week">The week.</param>
 public sealed class WeekConversation(WeekSummary week) : IConversation
 {
+    private readonly Aside aside = new();
     private int movedOn;
     private int unseen;
 
@@ -19,15 +23,25 @@ public sealed class WeekConversation(WeekSummary week) : IConversation
     /// <inheritdoc/>
     public Page Draw(PageSize size, Instant now)
     {
+        if (aside.Draw(size) is { } over)
+        {
+            return over;
+        }
+
         var canvas = new Canvas(size);
         unseen = WeekPage.Draw(canvas, week, Frame.Bottom(size), movedOn);
-        Frame.Keys(canvas, [new KeyHint("any key", "back"), .. unseen > 0 ? [new KeyHint("+ -", "read on")] : Array.Empty<KeyHint>()]);
+        Frame.Keys(canvas, [new KeyHint("any key", "back"), .. unseen > 0 ? [new KeyHint("+ -", "read on")] : Array.Empty<KeyHint>(), new("?", "the keys"), new("!", "stop signs")]);
         return canvas.Done();
     }
 
     /// <inheritdoc/>
     public Bell Press(KeyPress key, Instant now)
     {
+        if (aside.Takes(key))
+        {
+            return Bell.None;
+        }
+
         if (unseen > 0 && TextPage.Move(key, Math.Min(movedOn, unseen)) is { } moved)
         {
             movedOn = Math.Min(moved, unseen);

@@ -12,6 +12,7 @@ namespace RackSide.Pages.SetUps;
 /// <param name="joining">Whether somebody joins a gym that is set up already; then only the lifter is asked about.</param>
 public sealed class SetUpConversation(MassUnit guess, string kitFile, bool joining = false) : IConversation
 {
+    private readonly Aside aside = new();
     private SetUpState state = SetUpState.Begin(guess) with { Joining = joining };
     private Notice notice;
 
@@ -25,13 +26,18 @@ public sealed class SetUpConversation(MassUnit guess, string kitFile, bool joini
     public SetUpAnswers? Answers => state.Finished ? SetUpAnswers.From(state) : null;
 
     /// <inheritdoc/>
-    public Page Draw(PageSize size, Instant now) => SetUpSteps.Draw(state, size, kitFile, notice.At(now));
+    public Page Draw(PageSize size, Instant now) => aside.Draw(size) ?? SetUpSteps.Draw(state, size, kitFile, notice.At(now));
 
     /// <inheritdoc/>
     public Bell Press(KeyPress key, Instant now)
     {
-        (state, var said) = SetUpSteps.Press(state, key);
-        notice = Notice.Say(said, now);
+        // While the set-up's own stop signs lie over it, which the pad reaches, the next key is for them.
+        if (state.StopSigns is not null || !aside.Takes(key, () => key.IsLetter() && Draw(PageSize.ToRead, now).Tells.TakesLetters))
+        {
+            (state, var said) = SetUpSteps.Press(state, key);
+            notice = Notice.Say(said, now);
+        }
+
         return Bell.None;
     }
 

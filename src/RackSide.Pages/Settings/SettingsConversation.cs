@@ -31,6 +31,9 @@ public sealed class SettingsConversation(RackSettings settings, Func<RackSetting
         { Said = said }).Draw(size);
 
     /// <inheritdoc/>
+    protected override bool Types(KeyPress key) => waiting;
+
+    /// <inheritdoc/>
     protected override string? Answer(KeyPress key) => (verb, waiting) switch
     {
         (null, _) => OnAll(key),

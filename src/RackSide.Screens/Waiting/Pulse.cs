@@ -44,6 +44,9 @@ internal sealed class Pulse
         ? Longer(BeforeTheSecond - Since(moved), Close - Since(ticked))
         : (Since(moved) < StandsStillAfter || Since(stirred) < StandsStillAfter ? Lively : Still) - Since(ticked);
 
+    /// <summary>Whether nobody has stirred for a while, so that some milliseconds of other work are in nobody's way.</summary>
+    public bool Idle => Since(stirred) >= StandsStillAfter;
+
     /// <summary>Sleeps until a tick is due or somebody stirs.</summary>
     public void Rest()
     {

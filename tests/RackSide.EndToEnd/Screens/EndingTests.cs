@@ -25,6 +25,7 @@ public sealed class EndingTests
         tmux.Modes.Should().StartWith(Restored);
     }
 
+    // Standard S24 of docs/screen.md.
     [Theory]
     [InlineData("TERM", "ended: Terminated", 0)]
     [InlineData("INT", "ended: Interrupted", 130)]
@@ -71,6 +72,7 @@ public sealed class EndingTests
         await process.WaitForExitAsync(limit.Token);
     }
 
+    // Standard S24 of docs/screen.md.
     [Theory]
     [InlineData("tmux-256color")]
     [InlineData("linux")]
@@ -108,6 +110,7 @@ public sealed class EndingTests
         System.Text.Encoding.UTF8.GetString(tmux.Sent()).Should().NotContain("\e");
     }
 
+    // Standard S23 of docs/screen.md.
     [Fact]
     public void Without_a_terminal_it_is_refused_and_sends_no_codes()
     {

@@ -7,6 +7,7 @@ namespace RackSide.EndToEnd.Screens;
 /// <summary>What a real terminal shows and is sent while a screen is up.</summary>
 public sealed partial class ShowingTests
 {
+    // Standard S4 of docs/screen.md.
     [Theory]
     [InlineData("tmux-256color")]
     [InlineData("xterm-256color")]
@@ -38,6 +39,7 @@ public sealed partial class ShowingTests
         await tmux.WaitFor("keys 12\nlast PageUp PageDown Insert Delete Tab Escape\n");
     }
 
+    // Standard S17 of docs/screen.md.
     [Fact]
     public async Task The_page_follows_the_window_and_the_real_cursor_stands_where_the_page_says()
     {
@@ -80,6 +82,7 @@ public sealed partial class ShowingTests
         await tmux.WaitFor("ended: Finished");
     }
 
+    // Standard S10 of docs/screen.md.
     [Fact]
     public async Task A_page_that_does_not_change_sends_nothing()
     {
@@ -110,6 +113,7 @@ public sealed partial class ShowingTests
         (tmux.Sent().Length - before).Should().BeInRange(2 * 20, 2 * 60);
     }
 
+    // Standard S19 of docs/screen.md.
     [Theory]
     [InlineData("tmux-256color")]
     [InlineData("linux")]

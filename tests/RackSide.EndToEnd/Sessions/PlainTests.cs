@@ -7,6 +7,7 @@ namespace RackSide.EndToEnd.Sessions;
 /// <summary>The tasks of a session line by line, with a pipe at both ends and no terminal anywhere.</summary>
 public sealed class PlainTests
 {
+    // Standard S26 of docs/screen.md.
     [Fact]
     public async Task The_tasks_of_a_session_are_done_through_a_pipe_and_no_code_is_sent()
     {

@@ -84,6 +84,7 @@ public sealed class StrengthDayTests
         (await next.Sees("ENTER begin")).Should().MatchRegex(@"squat +5x5 +40 kg");
     }
 
+    // Standard S9 of docs/screen.md.
     [Fact]
     public async Task A_kill_in_mid_rest_loses_nothing_and_the_same_set_is_next()
     {

@@ -16,6 +16,7 @@ public sealed partial class TenTasksTests
     private const string Safe = "█░▒■─│┌┐└┘├┤┬┴┼·×";
     private const int Watchable = 20;
 
+    // Standard S1 of docs/screen.md.
     [Theory]
     [InlineData(50, 15, "linux", "LANG=C NO_COLOR=1")]
     [InlineData(80, 24, "tmux-256color", "LANG=de_DE.UTF-8 LC_ALL=de_DE.UTF-8")]

@@ -10,6 +10,7 @@ namespace RackSide.Pages.Tests.Plain;
 /// <summary>The same pages line by line.</summary>
 public class PlainTests
 {
+    // Standard S26 of docs/screen.md.
     [Fact]
     public void A_rest_to_its_end_is_at_most_four_announcements_with_the_set_that_follows()
     {

@@ -4,11 +4,13 @@ namespace RackSide.Pages.Tests.Rack;
 
 public class RackPageTests
 {
+    // Standard S17 of docs/screen.md.
     [Theory]
     [MemberData(nameof(RackPages.AtAllSizes), MemberType = typeof(RackPages))]
     public void Each_page_is_as_expected(string name, int columns, int rows) =>
         Expected.Match(RackPages.Drawn(name, columns, rows), $"rack-{name}");
 
+    // Standard S18 of docs/screen.md.
     [Theory]
     [MemberData(nameof(RackPages.AtAllSizes), MemberType = typeof(RackPages))]
     public void Each_page_draws_with_safe_glyphs_only(string name, int columns, int rows) =>
@@ -22,6 +24,7 @@ public class RackPageTests
         page.Text.Split('\n')[page.CursorRow].Should().NotBeNullOrWhiteSpace();
     }
 
+    // Standard S13 of docs/screen.md.
     [Theory]
     [InlineData(50, 15)]
     [InlineData(80, 24)]

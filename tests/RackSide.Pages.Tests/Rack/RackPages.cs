@@ -1,6 +1,7 @@
 using NodaTime;
 using RackSide.Pages.Rack;
 using RackSide.Tollbooth;
+using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Kit;
 using RackSide.Training.Measures;
@@ -30,6 +31,8 @@ public static class RackPages
         ["search-fell-short"] = () => TheRack.Strength().Check().Lift().Press("25E").Wait(30).Press("3E").Wait(2),
         ["lift-load-found"] = () => TheRack.Strength().Check().Lift().Press("25E").Lift().Press("5E").RestOut(),
         ["lift"] = () => Squat(),
+        ["lift-first-set-cautioned"] = () => Cautioned().To(i => i is WorkItem).RestOut(),
+        ["ramp-cautioned"] = () => Cautioned().To(i => i is RampItem { Number: 2 }),
         ["lift-third-set"] = () => Squat().Lift().RestOut().Lift().Wait(125),
         ["lift-heavy"] = () => new TheRack(TollboothDay.Begin(TollboothDay.Strength, TollboothDay.SquatOnMonday(100, 5, 5, 5, 5, 5))).To(i => i is WorkItem).RestOut().Wait(20).Press("12"),
         ["lift-other-weight"] = () => Squat().Wait(20).Press("*-"),
@@ -101,6 +104,12 @@ public static class RackPages
         var rack = At(name);
         return SessionPages.Draw(rack.Session, Week(rack), new PageSize(columns, rows), rack.Now);
     }
+
+    // A back squat that safety bars belong under, as the catalogue of the program has it.
+    private static TheRack Cautioned() => With(s => s with
+    {
+        Catalogue = new Catalogue(s.Catalogue.All.Select(e => e.Id == "back-squat" ? e with { Equipment = [.. e.Equipment, "safety bars"] } : e)),
+    });
 
     private static TheRack Wall() => new TheRack(TollboothDay.Begin(TollboothDay.Wall)).Check();
 

@@ -95,6 +95,7 @@ public class SettingsTests
     }
 
     // The bar over the whole width: second 0 on, 1 off, from 2 on until the late bell; steady where flashing is off.
+    // Standard S16 of docs/screen.md.
     [Theory]
     [InlineData(0.5, true, true)]
     [InlineData(1.5, false, true)]
@@ -111,6 +112,7 @@ public class SettingsTests
         Whole(SessionPages.Draw(then, null, new PageSize(80, 24) { Steady = true }, then.Now)).Should().Be(steady);
     }
 
+    // Standard S16 of docs/screen.md.
     [Fact]
     public void The_last_ten_seconds_of_a_rest_are_seen_without_a_sound()
     {

@@ -35,6 +35,7 @@ public sealed class RandomKeysTests(ITestOutputHelper told)
         new(50, 15) { Big = true }, new(80, 24) { Big = true, Steady = true },
     ];
 
+    // Standard S20 of docs/screen.md.
     [Fact]
     public void Whatever_is_pressed_in_whatever_window_nothing_breaks_and_every_page_can_be_drawn()
     {

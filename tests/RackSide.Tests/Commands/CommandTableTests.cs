@@ -37,6 +37,7 @@ public class CommandTableTests(Tollbooth gym)
         (ran.Code, ran.Error, ran.Lines[0]).Should().Be((0, "", first));
     }
 
+    // Standard S23 of docs/screen.md.
     [Theory]
     [InlineData("todya", "there is no command \"todya\"; did you mean today?")]
     [InlineData("frobnicate", "there is no command \"frobnicate\"; see rackside --help")]
@@ -98,6 +99,7 @@ public class CommandTableTests(Tollbooth gym)
             "rackside: the logbook is open in another window; this is from its copy and journal, as of Mon 9 Nov 2026, ").And.EndWith(", its last entry ");
     }
 
+    // Standard S23 of docs/screen.md.
     [Theory]
     [InlineData("away today")]
     [InlineData("redate 2026-11-09 2026-11-10")]

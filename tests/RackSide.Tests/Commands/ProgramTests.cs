@@ -20,6 +20,7 @@ public sealed class ProgramTests : IDisposable
         program.ExitCode.Should().Be(0);
     }
 
+    // Standard S23 of docs/screen.md.
     [Theory]
     [InlineData("--version", 0, "0.1.0")]
     [InlineData("plates 60", 0, "loadable: 60 kg is 20 on each side of the bar")]

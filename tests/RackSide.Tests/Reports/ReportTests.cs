@@ -14,6 +14,7 @@ public sealed class ReportTests(Tollbooth gym) : IDisposable
 
     public void Dispose() => folder.Dispose();
 
+    // Standard S25 of docs/screen.md.
     [Fact]
     public void A_week_says_what_was_done_and_where_each_lift_stands()
     {

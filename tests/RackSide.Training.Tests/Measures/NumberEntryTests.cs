@@ -5,6 +5,7 @@ namespace RackSide.Training.Tests.Measures;
 
 public class NumberEntryTests
 {
+    // Standard S22 of docs/screen.md.
     [Theory]
     [InlineData("62.5", "62.5")]
     [InlineData("62,5", "62.5")]
@@ -22,6 +23,7 @@ public class NumberEntryTests
         }
     }
 
+    // Standard S22 of docs/screen.md.
     [Theory]
     [InlineData(null)]
     [InlineData("")]

@@ -46,6 +46,7 @@ public sealed class ChoicesTests
         rack.Lift().Session.LastSet!.Set.Should().BeEquivalentTo(new { Exercise = "goblet-squat", Number = 3 });
     }
 
+    // Standard S21 of docs/screen.md.
     [Theory]
     [InlineData('1', "row curl extension core")]
     [InlineData('2', "curl extension core")]

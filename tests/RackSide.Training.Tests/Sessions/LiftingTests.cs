@@ -13,6 +13,7 @@ public sealed class LiftingTests
 
     private static SetDone LastSet(Rack rack) => rack.Written.OfType<SetDone>().Last();
 
+    // Standard S1 of docs/screen.md.
     [Fact]
     public void A_set_as_planned_takes_one_key()
     {
@@ -26,6 +27,7 @@ public sealed class LiftingTests
         rack.Phase.Should().BeOfType<Resting>();
     }
 
+    // Standard S1 of docs/screen.md.
     [Theory]
     [InlineData("3E", 3)]
     [InlineData("-E", 4)]
@@ -40,6 +42,7 @@ public sealed class LiftingTests
         keys.Length.Should().BeLessThanOrEqualTo(3);
     }
 
+    // Standard S1 of docs/screen.md.
     [Theory]
     [InlineData("*-E", 57.5, 5)]
     [InlineData("*+E", 62.5, 5)]
@@ -141,6 +144,7 @@ public sealed class LiftingTests
         SetInHand.Load(rack.Session, (Lifting)rack.Phase).Should().Be(Mass.Kg(60));
     }
 
+    // Standard S6 of docs/screen.md.
     [Fact]
     public void Written_is_true_only_when_the_disk_has_answered()
     {

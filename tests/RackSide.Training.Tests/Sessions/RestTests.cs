@@ -42,6 +42,7 @@ public sealed class RestTests
         rack.Wait(600).Bells.Should().Equal(1, 2, 2);
     }
 
+    // Standard S8 of docs/screen.md.
     [Fact]
     public void The_clock_is_reckoned_from_instants_so_a_stall_does_not_stretch_it()
     {
@@ -53,6 +54,7 @@ public sealed class RestTests
         (rack.Phase.Should().BeOfType<Lifting>().Which.Rested!.Ends < late).Should().BeTrue();
     }
 
+    // Standard S8 of docs/screen.md.
     [Fact]
     public void A_clock_that_runs_backwards_does_not_lengthen_a_rest()
     {

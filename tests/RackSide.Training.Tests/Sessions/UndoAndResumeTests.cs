@@ -13,6 +13,7 @@ public sealed class UndoAndResumeTests
     private static Session Resumed(Rack rack) =>
         Session.Resume(rack.Session.Setting, rack.Session.Record, rack.Session.NextId, rack.Now);
 
+    // Standard S1 of docs/screen.md.
     [Fact]
     public void Undo_strikes_the_set_by_a_new_fact_and_opens_it_again()
     {
@@ -30,6 +31,7 @@ public sealed class UndoAndResumeTests
         rack.Said.Should().Be("taken back: set 1, 5 reps");
     }
 
+    // Standard S21 of docs/screen.md.
     [Fact]
     public void Undo_has_no_end_inside_the_session()
     {
@@ -44,6 +46,7 @@ public sealed class UndoAndResumeTests
         rack.Session.Record.Sets.Should().BeEmpty();
     }
 
+    // Standard S9 of docs/screen.md.
     [Fact]
     public void A_session_resumed_in_mid_rest_has_the_same_set_next_and_the_rest_goes_on_by_the_clock()
     {

@@ -8,6 +8,7 @@ namespace RackSide.Training.Tests.Sessions;
 
 public sealed class WholeSessionTests
 {
+    // Standard S2 of docs/screen.md.
     [Fact]
     public void A_whole_session_to_plan_takes_at_most_one_key_a_set_one_more_a_hold_and_four() => ToPlan(
         TollboothDay.WholeMonday(), questions: 0);
