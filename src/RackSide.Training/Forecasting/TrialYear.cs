@@ -47,24 +47,37 @@ public sealed class TrialYear
     public static IReadOnlyList<TrialSession> Live(Plan plan, Catalogue catalogue, KitLoads gym, LocalDate first, int weeks, Func<double> chance)
     {
         var year = new TrialYear(plan, catalogue, gym, chance);
-        for (var day = 0; day < 7 * weeks; day++)
+        for (var date = first; date < first.PlusDays(7 * weeks);)
         {
-            year.Day(first.PlusDays(day));
+            date = year.Day(date);
         }
 
         return year.lived;
     }
 
-    private void Day(LocalDate date)
+    /// <summary>A day, and the next one on which anything can happen: the calendar says when that is, and until then all days are rest.</summary>
+    private LocalDate Day(LocalDate date)
     {
         var today = Planner.For(plan, catalogue, gym, lifter, history, date);
-        if (today.Day is { } day && chance() >= Missed)
+        if (today.Day is not null && chance() < Missed)
         {
-            body.Wake(date);
-            List<TrialSlot> slots = [.. today.Prescriptions.Select(asked => Done(asked, day))];
-            lived.Add(new TrialSession(date, day, today.Estimate, slots));
-            history = history.And(Record(date, day, slots));
+            return date.PlusDays(1);
         }
+
+        if (today.Day is not null)
+        {
+            Train(date, today);
+        }
+
+        return today.Due.Next;
+    }
+
+    private void Train(LocalDate date, TodaysPlan today)
+    {
+        body.Wake(date);
+        List<TrialSlot> slots = [.. today.Prescriptions.Select(asked => Done(asked, today.Day!))];
+        lived.Add(new TrialSession(date, today.Day!, today.Estimate, slots));
+        history = history.And(Record(date, today.Day!, slots));
     }
 
     private TrialSlot Done(Prescription asked, TrainingDay day)
