@@ -10,6 +10,9 @@ namespace RackSide.Logbook.Tests;
 /// <summary>Damaged, missing, cut and foreign files: everything acknowledged comes back, or opening says why it cannot.</summary>
 public class DamageTests
 {
+    private const string Rebuilt =
+        "The log file was damaged; it was rebuilt from the last copy and the journal. No set is lost. The broken file is kept as log.bad-2026-03-04.";
+
     private readonly Scribe scribe = new(() => 0);
 
     [Theory]
@@ -84,6 +87,31 @@ public class DamageTests
             + "The broken file is kept as log.bad-2026-03-04.");
         disk["log.bad-2026-03-04"].Should().Equal("Dear diary, today I"u8.ToArray());
         scribe.Missing(book).Should().Be(0);
+    }
+
+    [Theory]
+    [InlineData(FileNames.Main, "cut in half", Rebuilt)]
+    [InlineData(FileNames.Main, "zeroed tail", Rebuilt)]
+    [InlineData(FileNames.Main, "zeros", Rebuilt)]
+    [InlineData(FileNames.Main, "random", Rebuilt)]
+    [InlineData(FileNames.Main, "long text", Rebuilt)]
+    [InlineData(FileNames.Main, "missing", "The log file was missing; it was rebuilt from the last copy and the journal. No set is lost.")]
+    [InlineData(FileNames.Copy, "missing", "The log's copy was missing and was made again; the log itself is whole.")]
+    [InlineData(FileNames.Journal, "zeros", "The log's journal was unreadable and was begun again; the log itself is whole. Only if the disk was full last time, check the last session. The broken file is kept as journal.bad-2026-03-04.")]
+    [InlineData(FileNames.Journal, "random", "The log's journal was unreadable and was begun again; the log itself is whole. Only if the disk was full last time, check the last session. The broken file is kept as journal.bad-2026-03-04.")]
+    public void Each_damage_has_its_sentence_and_is_told_once(string file, string harm, string sentence)
+    {
+        var disk = RestingEvening();
+        Harm(disk, file, harm);
+
+        using (var book = LiteLogbook.Open(disk, Tollbooth.Evening))
+        {
+            book.Report.Sentence.Should().Be(sentence);
+            scribe.Missing(book).Should().Be(0);
+        }
+
+        using var again = LiteLogbook.Open(disk, Tollbooth.Evening);
+        again.Report.Sentence.Should().BeNull();
     }
 
     [Fact]
