@@ -17,7 +17,7 @@ internal sealed class ExamplesFirst : SynchronousCommandLineAction
     {
         var output = parseResult.InvocationConfiguration.Output;
         output.WriteLine("Examples:");
-        output.Print(Examples.Of(parseResult.CommandResult.Command).Select(e => $"  {e.Line,-32}{e.Does}"));
+        output.Print(Examples.Of(parseResult.CommandResult.Command).Select(e => $"  {e.Line,-31} {e.Does}"));
         output.WriteLine();
         return rest.Invoke(parseResult);
     }
