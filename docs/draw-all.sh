@@ -154,9 +154,9 @@ speed=1
 open 80x24 $wednesday --data "$work/skills"
 see "SKILLS DAY"; shot skills-today
 press Enter; see "all of them"; press +; see "CHECKLIST"; shot checklist
-press Enter; sleep 5; press Enter Enter; see "READY"; shot hold-ready
+press Enter; sleep 5.5; press Enter; see "READY"; shot hold-ready
 press Enter; see "GET SET"; shot hold-get-set
-see "came down"; sleep 12; shot hold
+see "down: write"; sleep 12; shot hold
 press Enter; see " REST "; press / 1; see "TODAY'S PLAN"; shot skills-plan
 
 open 50x15 $wednesday --demo

@@ -85,8 +85,10 @@ def measure_standing(found):
     screens = {name: started(name) for name in programs if name != "hello, .NET"}
     for name, screen in screens.items():
         screen.until(*programs[name][1])
-    for screen in screens.values():
-        screen.drain(1.5)
+    settled = time.perf_counter() + 5
+    while time.perf_counter() < settled:
+        for screen in screens.values():
+            screen.drain(0.02)
     busy, size, end = {name: s.busy() for name, s in screens.items()}, dict.fromkeys(screens, 0), time.perf_counter() + 30
     while time.perf_counter() < end:
         for name, screen in screens.items():

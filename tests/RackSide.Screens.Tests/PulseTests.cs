@@ -28,11 +28,11 @@ public sealed class PulseTests : IDisposable
     }
 
     [Fact]
-    public void Over_a_page_that_stands_still_there_are_two_a_second()
+    public void Over_a_page_that_stands_still_there_is_one_a_second()
     {
         TicksIn(seconds: 5);
 
-        TicksIn(seconds: 10).Should().Be(20);
+        TicksIn(seconds: 10).Should().Be(10);
     }
 
     // Standard S8 of docs/screen.md.

@@ -64,19 +64,19 @@ internal static class HoldPage
     {
         var text = Seconds(s, p);
         var room = canvas.Size.Columns - left - 4;
-        var scale = BigDigits.Scale(text, room, Math.Max(BigDigits.Dots, (canvas.Size.Rows * 45 / 100) - 1));
-        if (scale.Rows == 0 || !canvas.Size.HasDigits(11))
+        var tall = BigDigits.Tallest(text, room, Math.Max(BigDigits.Dots, (canvas.Size.Rows * 45 / 100) - 1));
+        if (tall.Rows == 0 || !canvas.Size.HasDigits(11))
         {
             canvas.Write(left, row, $"{text} s", Look.Bold);
             canvas.Cursor(left, row);
             return row + 1;
         }
 
-        var column = left + ((room - BigDigits.Width(text, scale.Columns)) / 2);
-        var end = BigDigits.Draw(canvas, column, row, text, scale, Look.Bold);
-        canvas.Write(end, row + (BigDigits.Dots * scale.Rows) - 1, "s");
-        canvas.Cursor(column, row + (BigDigits.Dots * scale.Rows) - 1);
-        return row + (BigDigits.Dots * scale.Rows) + 1;
+        var column = left + ((room - BigDigits.Width(text, tall.Columns)) / 2);
+        var end = BigDigits.DrawTall(canvas, column, row, text, tall, Look.Bold);
+        canvas.Write(end, row + tall.Rows - 1, "s");
+        canvas.Cursor(column, row + tall.Rows - 1);
+        return row + tall.Rows + 1;
     }
 
     private static void DrawLines(Canvas canvas, Session s, Holding p, SlotItem item, int left, int row)

@@ -6,13 +6,13 @@ namespace RackSide.Screens.Waiting;
 /// <remarks>
 /// Ten ticks a second while something moves. Once the page has moved by itself twice a second apart, it shows a clock: then
 /// the thread sleeps until just before the next second and looks closely for it, which takes two or three ticks. Over a page
-/// that stands still there are two a second. What must not wait for a tick ends the sleep: a key, a new window size, a
+/// that stands still there is one a second. What must not wait for a tick ends the sleep: a key, a new window size, a
 /// signal, news from another thread.
 /// </remarks>
 internal sealed class Pulse
 {
     private static readonly TimeSpan Lively = TimeSpan.FromMilliseconds(100);
-    private static readonly TimeSpan Still = TimeSpan.FromMilliseconds(500);
+    private static readonly TimeSpan Still = TimeSpan.FromMilliseconds(1000);
     private static readonly TimeSpan StandsStillAfter = TimeSpan.FromMilliseconds(2500);
 
     private static readonly TimeSpan BeforeTheSecond = TimeSpan.FromMilliseconds(900);
