@@ -23,7 +23,12 @@ by_hand() {
 licence() { # licence NAME FILE
   local expression
   expression=$(tr -d '\r\n' <"$2" | sed -n 's/.*<license type="expression">\([^<]*\)<\/license>.*/\1/p')
-  if [ -n "$expression" ]; then echo "$expression"; else by_hand "$1"; fi
+  # Where a package leaves the choice, we take Apache-2.0.
+  case $expression in
+    '') by_hand "$1" ;;
+    *' OR Apache-2.0' | 'Apache-2.0 OR '*) echo Apache-2.0 ;;
+    *) echo "$expression" ;;
+  esac
 }
 
 # One line for each package: name, version, licence, who holds the copyright. A program that was not published here has
