@@ -33,10 +33,16 @@ if (args is ["opening"])
     return;
 }
 
+if (args is ["gym", var server, var lifters, var copies])
+{
+    GymYears.Print(server, int.Parse(lifters, CultureInfo.InvariantCulture), int.Parse(copies, CultureInfo.InvariantCulture));
+    return;
+}
+
 if (args is ["fill", var folder, var years, var today])
 {
     YearsOfLog.Fill(folder, int.Parse(years, CultureInfo.InvariantCulture), InstantPattern.General.Parse(today + "T12:00:00Z").Value);
     return;
 }
 
-BenchmarkSwitcher.FromAssembly(typeof(Program).Assembly).Run(args);
+BenchmarkSwitcher.FromAssembly(typeof(GymYears).Assembly).Run(args);

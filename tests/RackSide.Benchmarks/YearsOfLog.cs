@@ -28,7 +28,8 @@ internal static class YearsOfLog
         Console.WriteLine($"{years} years: {sessions.Count} sessions, {sessions.Sum(s => s.Facts.OfType<SetDone>().Count())} sets, {bytes / 1024.0 / 1024:0.0} MiB");
     }
 
-    private static IEnumerable<SessionRecord> Years(int years, LocalDate today)
+    /// <summary>Years of sessions of one lifter up to yesterday.</summary>
+    public static IEnumerable<SessionRecord> Years(int years, LocalDate today)
     {
         var year = new SimulatedYear(1).Live(52).History.Sessions;
         var last = year[^1].Head.Date;

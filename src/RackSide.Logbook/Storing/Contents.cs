@@ -107,6 +107,11 @@ internal sealed class Contents(string rack) : IKeeping, IHolding
     /// <returns>The document it makes; null where the session was here already.</returns>
     public Stored? Take(SessionRecord session) => sessions.ContainsKey(session.Head.Id) ? null : Put(session, sessions.Count + 1L);
 
+    /// <inheritdoc/>
+    public Stored? Take(FactId session, IReadOnlyCollection<Fact> facts) => sessions.TryGetValue(session, out var found) && found.Value.With(facts) is { } more
+        ? Put(more, found.Number)
+        : null;
+
     /// <summary>Takes a session in the place of the one of its identity.</summary>
     public void Replace(SessionRecord session) => Put(session, sessions[session.Head.Id].Number);
 

@@ -9,6 +9,10 @@ internal interface IHolding
     /// <returns>The document it changed; null where it changed none.</returns>
     Stored? Take(Entry entry);
 
+    /// <summary>Takes facts of a session that was begun, each where it belongs.</summary>
+    /// <returns>The session's document; null where all of them were here.</returns>
+    Stored? Take(FactId session, IReadOnlyCollection<Fact> facts);
+
     /// <summary>Whether a session was begun.</summary>
     bool Has(FactId session);
 

@@ -171,8 +171,14 @@ internal sealed class RackShare
         List<Stored> changed = [];
         foreach (var one in pulled.Events)
         {
-            changed.AddRange(Pull(one, into));
             into.See(one.Id);
+            changed.AddRange(Pull(one, into));
+        }
+
+        // A set's order does not matter, so the facts of a session are taken together: its document is made once.
+        foreach (var facts in pulled.Events.OfType<SessionFact>().Where(e => !IsGone(e.Lifter)).GroupBy(e => e.Session))
+        {
+            changed.AddRange(into.Has(facts.Key) ? Taken(into.Take(facts.Key, [.. facts.Select(e => e.Fact)])) : facts.SelectMany(Keep));
         }
 
         return [.. changed, Stand(State with { Pulled = pulled.Position, Anchor = pulled.Last ?? State.Anchor })];
@@ -184,7 +190,7 @@ internal sealed class RackShare
         _ when IsGone(one.Lifter) => [],
         LifterTold e => Pull(e, into),
         SessionStarted e => Begin(e, into),
-        SessionFact e => into.Has(e.Session) ? Taken(into.Take(new Entry.FactAdded(e.Session, e.Fact))) : Keep(e),
+        SessionFact => [],
         OutsideFact e => Taken(into.Take(new Entry.FactTold(new KeptFact(e.Lifter, e.Fact)))),
         OutsideWeight e => Taken(into.Take(new Entry.WeightKept(new KeptWeight(e.Id, e.Lifter, e.Date, e.Weight)))),
         _ => throw new ArgumentException($"cannot take {one.GetType()}", nameof(one)),
@@ -205,11 +211,8 @@ internal sealed class RackShare
         List<Stored> changed = [.. Taken(into.Take(new Entry.SessionBegun(begun.Head)))];
         if (early.Remove(begun.Id, out var came))
         {
-            foreach (var (slot, one) in came)
-            {
-                changed.AddRange(Taken(into.Take(new Entry.FactAdded(one.Session, one.Fact))));
-                changed.Add(Release(slot));
-            }
+            changed.AddRange(Taken(into.Take(begun.Id, [.. came.Select(c => c.Event.Fact)])));
+            changed.AddRange(came.Select(c => Release(c.Slot)).ToList());
         }
 
         return changed;

@@ -170,6 +170,9 @@ internal sealed class Register : IHolding
         _ => throw new ArgumentException($"cannot take {entry.GetType()}", nameof(entry)),
     };
 
+    /// <inheritdoc/>
+    public Stored? Take(FactId session, IReadOnlyCollection<Fact> facts) => Session(session)?.With(facts) is { } more ? Put(more, rows[session].Number) : null;
+
     /// <summary>Takes a whole session.</summary>
     /// <returns>The document it makes; null where the session was here already.</returns>
     public Stored? Take(SessionRecord session) => rows.ContainsKey(session.Head.Id) ? null : Put(session, rows.Count + 1L);

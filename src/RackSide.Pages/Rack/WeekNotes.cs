@@ -7,7 +7,7 @@ using RackSide.Training.Summary;
 namespace RackSide.Pages.Rack;
 
 /// <summary>
-/// The week in words under its lifts. A narrow page begins with what the week comes to and puts short words in few lines;
+/// The week in words under its lifts. A narrow page begins with what the week comes to and what is next, and puts short words in few lines;
 /// the weekly sets come last, because they are what a small page can do without.
 /// </summary>
 internal static class WeekNotes
@@ -18,9 +18,8 @@ internal static class WeekNotes
     public static IReadOnlyList<string> Of(WeekSummary week, int width) =>
     [
         .. width > Narrow
-            ? [.. Work(week.Work), .. week.Body is { } b ? [Wide(b)] : Array.Empty<string>(), .. week.Sleep is { } s ? [$"sleep           {s.Text}"] : Array.Empty<string>(), .. week.Conclusions]
+            ? [.. Work(week.Work), .. week.Body is { } b ? [Wide(b)] : Array.Empty<string>(), .. week.Sleep is { } s ? [$"sleep           {s.Text}"] : Array.Empty<string>(), .. week.Conclusions, Next(week)]
             : NarrowOf(week, width),
-        $"next: {week.Next.Short()}, {week.NextDay.Name}",
         .. MuscleLines.Of(week.Muscles, week.Balance, width),
         .. week.Stage,
     ];
@@ -28,10 +27,13 @@ internal static class WeekNotes
     private static IEnumerable<string> NarrowOf(WeekSummary week, int width) =>
     [
         .. week.Conclusions.Count == 0 ? [] : Frame.Wrap(string.Join(' ', week.Conclusions), width),
+        Next(week),
         $"on target {week.Work.SetsOnTarget} of {week.Work.Sets}{Held(week.Work, ", ")}{Trained(week.Work, ", ")}",
         .. Body(week) is { Length: > 0 } body ? [body] : Array.Empty<string>(),
         .. week.Work.Totals.Select(t => $"{t.Name.ToLowerInvariant()} {t.Done} of {t.Asked} in all"),
     ];
+
+    private static string Next(WeekSummary week) => $"next: {week.Next.Short()}, {week.NextDay.Name}";
 
     private static IEnumerable<string> Work(WeekWork work) =>
     [

@@ -25,15 +25,15 @@ public sealed record SessionRecord(SessionHead Head, IReadOnlyList<Fact> Facts)
     /// The same with one more fact, in the order of identities: what another rack told of it may come late and belong before
     /// what is here.
     /// </summary>
-    public SessionRecord With(Fact fact)
-    {
-        var at = Facts.Count;
-        while (at > 0 && Facts[at - 1].Id.CompareTo(fact.Id) > 0)
-        {
-            at--;
-        }
+    public SessionRecord With(Fact fact) => this with { Facts = [.. Facts.Append(fact).OrderBy(f => f.Id)] };
 
-        return this with { Facts = [.. Facts.Take(at), fact, .. Facts.Skip(at)] };
+    /// <summary>The same with more facts; null where all of them are here already.</summary>
+    /// <inheritdoc cref="With(Fact)"/>
+    public SessionRecord? With(IReadOnlyCollection<Fact> facts)
+    {
+        var here = Facts.Select(f => f.Id).ToHashSet();
+        List<Fact> more = [.. facts.Where(f => here.Add(f.Id))];
+        return more.Count == 0 ? null : this with { Facts = [.. Facts.Concat(more).OrderBy(f => f.Id)] };
     }
 
     /// <summary>The day it belongs to: the one it began on, or the one it was given when that proved wrong.</summary>
