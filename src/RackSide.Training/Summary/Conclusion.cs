@@ -28,7 +28,7 @@ internal static class Conclusion
         lifts.FirstOrDefault(l => l.Word == LiftLine.Lighter) is { } lighter
             ? $"{Sentence(lighter.Name)}: lighter next time, then up again."
         : lifts.FirstOrDefault(l => l.Misses > 1) is { } missed
-            ? $"{Sentence(missed.Name)}: the same again; rest 3 min between its sets."
+            ? $"{Sentence(missed.Name)}: the same again, resting 3 min."
         : body is { OverCap: true }
             ? $"Body weight rises faster than {PlainLines.Short(body.Cap)} a week."
         : null;

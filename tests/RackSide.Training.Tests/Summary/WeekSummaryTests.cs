@@ -34,7 +34,7 @@ public class WeekSummaryTests
             "push-up: 100 of 100 in all",
             "body weight, mean of the week: 72.6 kg, +0.3 (at most +0.36 kg)",
             "Squat and row go up.",
-            "Overhead press: the same again; rest 3 min between its sets.",
+            "Overhead press: the same again, resting 3 min.",
             "Week 2: some soreness is usual, pain is not.",
             "next: Mon 16 Nov, strength day");
     }
