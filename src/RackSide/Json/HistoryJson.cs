@@ -46,18 +46,18 @@ internal sealed record HistoryJson
         ExerciseAsked asked,
         IReadOnlyList<Performance> sessions,
         IReadOnlyList<(Exercise Exercise, IReadOnlyList<RepRecord> Records)> records) => new()
-    {
-        Lifter = lifter.Name.Length > 0 ? lifter.Name : null,
-        Exercise = asked.Exercise is { } exercise ? new ExerciseJson(exercise.Id, exercise.Name) : null,
-        Slot = asked.Slot,
-        Sessions = [.. sessions.Select(s => Session(catalogue, s))],
-        Records =
+        {
+            Lifter = lifter.Name.Length > 0 ? lifter.Name : null,
+            Exercise = asked.Exercise is { } exercise ? new ExerciseJson(exercise.Id, exercise.Name) : null,
+            Slot = asked.Slot,
+            Sessions = [.. sessions.Select(s => Session(catalogue, s))],
+            Records =
         [
             .. from each in records
                from record in each.Records
                select new RecordJson(ExerciseJson.Of(catalogue, each.Exercise.Id), record.Reps, MassJson.Of(record.Load), DatedDayJson.Iso(record.Date)),
         ],
-    };
+        };
 
     private static PerformanceJson Session(Catalogue catalogue, Performance done) => new(
         DatedDayJson.Iso(done.Date),
