@@ -48,8 +48,16 @@ public class FactWriterTests
         var disk = new Disk(failures: 4);
         var head = new SessionHead
         {
-            Id = Session, Begun = Clock.GetCurrentInstant(), Date = new LocalDate(2026, 11, 25), Zone = "Etc/UTC", Lifter = "first",
-            Plan = "", DayKey = "", DayName = "", Kind = Training.Plans.DayKind.Strength, Prescriptions = [],
+            Id = Session,
+            Begun = Clock.GetCurrentInstant(),
+            Date = new LocalDate(2026, 11, 25),
+            Zone = "Etc/UTC",
+            Lifter = "first",
+            Plan = "",
+            DayKey = "",
+            DayName = "",
+            Kind = Training.Plans.DayKind.Strength,
+            Prescriptions = [],
         };
         var first = new FirstEntries(disk);
         first.Write(new SessionEntry.Begun(head));
