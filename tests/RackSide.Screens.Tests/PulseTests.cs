@@ -28,7 +28,7 @@ public sealed class PulseTests : IDisposable
         pulse.TakeTick().Should().BeTrue();
         pulse.Idle.Should().BeTrue();
 
-        time.Advance(TimeSpan.FromMilliseconds(700));
+        time.Advance(TimeSpan.FromMilliseconds(950));
         pulse.Idle.Should().BeFalse("the next tick is near");
     }
 

@@ -19,7 +19,7 @@ internal sealed class Pulse
     private static readonly TimeSpan AfterTheSecond = TimeSpan.FromMilliseconds(1150);
     private static readonly TimeSpan Close = TimeSpan.FromMilliseconds(40);
 
-    private static readonly TimeSpan Room = TimeSpan.FromMilliseconds(500);
+    private static readonly TimeSpan Room = TimeSpan.FromMilliseconds(80);
 
     // The library takes a lone ESC for a key when nothing has followed it for 50 ms, and needs a turn to notice.
     private static readonly TimeSpan Settling = TimeSpan.FromMilliseconds(200);
