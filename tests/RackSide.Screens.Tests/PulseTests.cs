@@ -17,14 +17,19 @@ public sealed class PulseTests : IDisposable
     public void Ticks_come_ten_times_a_second_while_something_may_move() => TicksIn(seconds: 1).Should().Be(10);
 
     [Fact]
-    public void Other_work_may_be_done_once_nobody_has_stirred_for_a_while()
+    public void Other_work_may_be_done_once_nobody_has_stirred_for_a_while_and_no_tick_is_due_soon()
     {
         pulse.Stirred();
         pulse.Idle.Should().BeFalse();
 
         time.Advance(TimeSpan.FromSeconds(3));
+        pulse.Idle.Should().BeFalse("a tick is due");
 
+        pulse.TakeTick().Should().BeTrue();
         pulse.Idle.Should().BeTrue();
+
+        time.Advance(TimeSpan.FromMilliseconds(950));
+        pulse.Idle.Should().BeFalse("the next tick is near");
     }
 
     [Fact]

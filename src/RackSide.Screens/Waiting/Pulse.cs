@@ -19,6 +19,8 @@ internal sealed class Pulse
     private static readonly TimeSpan AfterTheSecond = TimeSpan.FromMilliseconds(1150);
     private static readonly TimeSpan Close = TimeSpan.FromMilliseconds(40);
 
+    private static readonly TimeSpan Room = TimeSpan.FromMilliseconds(80);
+
     // The library takes a lone ESC for a key when nothing has followed it for 50 ms, and needs a turn to notice.
     private static readonly TimeSpan Settling = TimeSpan.FromMilliseconds(200);
     private static readonly TimeSpan SettlingTurn = TimeSpan.FromMilliseconds(20);
@@ -44,8 +46,8 @@ internal sealed class Pulse
         ? Longer(BeforeTheSecond - Since(moved), Close - Since(ticked))
         : (Since(moved) < StandsStillAfter || Since(stirred) < StandsStillAfter ? Lively : Still) - Since(ticked);
 
-    /// <summary>Whether nobody has stirred for a while, so that some milliseconds of other work are in nobody's way.</summary>
-    public bool Idle => Since(stirred) >= StandsStillAfter;
+    /// <summary>Whether nobody has stirred for a while and no tick is due soon, so that some milliseconds of other work are in nobody's way.</summary>
+    public bool Idle => Since(stirred) >= StandsStillAfter && Left >= Room;
 
     /// <summary>Sleeps until a tick is due or somebody stirs.</summary>
     public void Rest()
