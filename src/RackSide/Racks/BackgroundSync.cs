@@ -67,7 +67,8 @@ internal sealed class BackgroundSync : IDisposable
     {
         try
         {
-            new GymSync(book, gym, () => stop.IsCancellationRequested) { SendsEverything = resting }.Run(GymSync.Few);
+            var free = resting;
+            new GymSync(book, gym, () => stop.IsCancellationRequested) { Lightly = !free }.Run(free ? GymSync.Some : GymSync.Few);
             erasedCame = book.HoldsErased;
             word = book.Share.Waits ? "waiting" : "shared";
             return true;
