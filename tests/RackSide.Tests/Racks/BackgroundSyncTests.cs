@@ -24,7 +24,7 @@ public class BackgroundSyncTests
         {
             using var book = Joined(folder);
             var gym = new StuckGym();
-            using (var sync = new BackgroundSync(book, gym, TimeProvider.System))
+            using (var sync = new BackgroundSync(book, gym, TimeProvider.System) { Resting = true })
             {
                 gym.Asked.Wait(Patience).Should().BeTrue("it asks by itself");
 
