@@ -6,6 +6,7 @@
 #   --arch      this one only; both if not said
 #   --version   another version than that of src/Directory.Build.props
 #   --program   a program that is built already, for the one --arch given
+#   --gym       the same of rackside-gym; without it no package of that is made where --program is given
 #   --out       publish/packages if not said
 #
 # Needs the .NET 10 SDK, dpkg-deb, gzip and mandoc (or no check of the manual page); for the native compiler clang and
@@ -19,7 +20,7 @@ here=$(cd "$(dirname "${BASH_SOURCE[0]}")" && pwd)
 root=$(dirname "$here")
 architectures=()
 version=$(sed -n 's/.*<Version>\(.*\)<\/Version>.*/\1/p' "$root/src/Directory.Build.props")
-program='' out=$root/publish/packages
+program='' gym='' out=$root/publish/packages
 
 fail() { printf 'package.sh: %s\n' "$*" >&2; exit 1; }
 
@@ -29,6 +30,7 @@ while [ $# -gt 0 ]; do
     --arch) architectures+=("$2") ;;
     --version) version=$2 ;;
     --program) program=$2 ;;
+    --gym) gym=$2 ;;
     --out) out=$2 ;;
     *) fail "there is no option $1; the head of this file names them" ;;
   esac
@@ -77,6 +79,9 @@ LINKER
   fi
   copy_sources
   dotnet publish "$work/source/src/RackSide" --configuration Release -p:PublishFor="$runtime" --output "$work/$1/program" \
+    -p:RestoreLockedMode=true -p:ContinuousIntegrationBuild=true -p:PathMap="$work/source=/rackside" \
+    -p:Version="$version" "${linker[@]}" >"$work/publish.log" 2>&1 || { cat "$work/publish.log" >&2; fail "publishing failed"; }
+  dotnet publish "$work/source/src/RackSide.Server" --configuration Release -p:PublishFor="$runtime" --output "$work/$1/program" \
     -p:RestoreLockedMode=true -p:ContinuousIntegrationBuild=true -p:PathMap="$work/source=/rackside" \
     -p:Version="$version" "${linker[@]}" >"$work/publish.log" 2>&1 || { cat "$work/publish.log" >&2; fail "publishing failed"; }
   find "$work/source/src/RackSide/obj" -path "*$runtime*" -name '*.ilc.rsp' -exec cp {} "$work/$1/compiled.rsp" \;
@@ -171,10 +176,37 @@ make_tarball() { # make_tarball ARCHITECTURE: for a laptop; it runs where it is 
     gzip -9 -n >"$out/$name.tar.gz"
 }
 
+# What speaks to a gym's server is a package of its own: a household has no use for it (docs/gym.md).
+make_gym_deb() { # make_gym_deb ARCHITECTURE
+  local tree=$work/$1/gym-deb
+  put 755 "$work/$1/program/rackside-gym" "$tree/usr/lib/rackside/rackside-gym"
+  put 644 "$here/copyright-gym" "$tree/usr/share/doc/rackside-gym/copyright"
+  zipped "$root/docs/gym.md" "$tree/usr/share/doc/rackside-gym/gym.md.gz"
+  mkdir -p "$tree/DEBIAN"
+  cat >"$tree/DEBIAN/control" <<CONTROL
+Package: rackside-gym
+Version: $version
+Architecture: $1
+Maintainer: RackSide contributors <rackside@example.invalid>
+Installed-Size: $(du -k -s --apparent-size "$tree/usr" | cut -f1)
+Depends: rackside (= $version), libc6 (>= $(newest_glibc "$tree/usr/lib/rackside/rackside-gym")), libssl3 | libssl3t64
+Section: misc
+Priority: optional
+Description: several racks, one gym, through a PostgreSQL server
+ The program that rackside starts on a rack that has joined a gym: it speaks
+ to the gym's PostgreSQL server, and to nothing else. One rack needs none.
+CONTROL
+  (cd "$tree" && find usr -type f -print0 | sort -z | xargs -0 md5sum) >"$tree/DEBIAN/md5sums"
+  chmod 644 "$tree/DEBIAN/control" "$tree/DEBIAN/md5sums"
+  same_moment "$tree"
+  dpkg-deb --root-owner-group -Zxz --build "$tree" "$out/rackside-gym_${version}_$1.deb" >/dev/null
+}
+
 for architecture in "${architectures[@]}"; do
   mkdir -p "$work/$architecture/program"
   if [ -n "$program" ]; then
     cp "$program" "$work/$architecture/program/rackside"
+    [ -z "$gym" ] || cp "$gym" "$work/$architecture/program/rackside-gym"
   else
     echo "publishing for $architecture ..." >&2
     publish "$architecture"
@@ -182,5 +214,6 @@ for architecture in "${architectures[@]}"; do
   "$here/contents.sh" "$version" "$architecture" "$root" "$work/$architecture"
   make_deb "$architecture"
   make_tarball "$architecture"
+  [ ! -e "$work/$architecture/program/rackside-gym" ] || make_gym_deb "$architecture"
 done
-(cd "$out" && sha256sum rackside[_-]"$version"* >"SHA256SUMS" && ls -l)
+(cd "$out" && shopt -s nullglob && sha256sum rackside[_-]"$version"* rackside-gym_"$version"* >"SHA256SUMS" && ls -l)

@@ -13,6 +13,9 @@ public sealed partial class LiteLogbook
     // What one journal record may hold; more goes past the journal, with a copy after it.
     private const int AtOnce = 64;
 
+    // Fifty events, one of them a session's beginning with all it asks for.
+    private const int LightBytes = 48 * 1024;
+
     /// <summary>Dates the identities of a rack in a gym; without one they only count.</summary>
     public IClock? Clock { get; set; }
 
@@ -88,6 +91,21 @@ public sealed partial class LiteLogbook
             store.Import(new Entry.Pulled(events, position) { Last = Last(events) });
             writes++;
             lastSequence = Math.Max(lastSequence, store.Register.HighestSequence);
+        }
+    }
+
+    /// <summary>
+    /// Whether a few events can be taken now without the whole log being copied for it, which takes longer the more it holds. While
+    /// somebody trains, none are taken where not.
+    /// </summary>
+    public bool TakesLightly
+    {
+        get
+        {
+            lock (gate)
+            {
+                return !closed && store.Trouble is null && store.HasAmpleRoomFor(LightBytes);
+            }
         }
     }
 

@@ -109,8 +109,8 @@ internal static class GymYears
         var own = day.Count / 10;
         Tell($"one rack sends its part of a day, {own} events", () => Push(gym, day.Take(own)));
         Push(gym, day.Skip(own));
-        Tell($"a rack takes a day of {many} sessions, {day.Count} events, {GymSync.Few} at once beside the screen", () => new GymSync(book, gym) { SendsEverything = false }.Run(GymSync.Few));
-        Tell("asking once more, with nothing new", () => new GymSync(book, gym) { SendsEverything = false }.Run(GymSync.Few));
+        Tell($"a rack takes a day of {many} sessions, {day.Count} events, {GymSync.Some} at once", () => new GymSync(book, gym).Run(GymSync.Some));
+        Tell("asking once more, with nothing new", () => new GymSync(book, gym).Run(GymSync.Some));
     }
 
     private static void Tell(string what, Action measured)

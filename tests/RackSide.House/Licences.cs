@@ -16,7 +16,8 @@ internal static class Licences
         RackSide itself is under the [MIT licence](../LICENSE). The program is one file that holds the libraries below, named by its
         lock file, and the .NET runtime (MIT). Each line is what the library's own package says of itself. Where one leaves
         the choice, RackSide takes Apache-2.0. What only tests use (see [decision 3](decisions/3-libraries.md)) is not in the program.
-        [Packages for boards](kiosk.md) carry the full texts, and whose copyright each is.
+        [Packages for boards](kiosk.md) carry the full texts, and whose copyright each is. `rackside-gym`, which only a rack of a
+        [gym](gym.md) has, holds Npgsql (PostgreSQL licence) and two of the Microsoft.Extensions (MIT).
 
         | library | version | licence |
         |---|---|---|

@@ -24,6 +24,9 @@ internal sealed class Journal(IDisk disk, Func<string> rack, int room) : IDispos
     /// <summary>Whether a record fits without making a larger file.</summary>
     public bool HasRoomFor(JournalRecord record) => file is not null && end + record.Size <= file.Length;
 
+    /// <summary>Whether so many bytes would leave half of it free.</summary>
+    public bool HasAmpleRoomFor(int bytes) => file is not null && end + bytes <= file.Length / 2;
+
     /// <summary>Goes on where a journal that was read ends, and wipes a torn record behind it.</summary>
     /// <exception cref="IOException">It could not be opened or wiped.</exception>
     public void Resume(JournalReading reading)

@@ -51,6 +51,9 @@ internal sealed class Store(IDisk disk, LogFile log, Register register, Journal 
         Replay([Entries.FromBytes(record.Bytes)]);
     }
 
+    /// <summary>Whether a write of so many bytes leaves half of the journal free, so that no copy is near.</summary>
+    public bool HasAmpleRoomFor(int bytes) => journal.HasAmpleRoomFor(bytes);
+
     /// <summary>Writes whole sessions in one transaction of the log, past the journal; then a copy makes up for the journal.</summary>
     /// <exception cref="IOException">They could not be written.</exception>
     public void Import(IEnumerable<SessionRecord> sessions)

@@ -12,6 +12,9 @@ namespace RackSide.Kiosk;
 /// </summary>
 internal sealed class KioskVisit : IConversation, IDisposable
 {
+    // What takes long is done where nobody has been at the names for so long: a key would have to wait for it.
+    private static readonly Duration Alone = Duration.FromMinutes(1);
+
     private readonly Gym gym;
     private readonly Household household;
     private readonly KioskSettings settings;
@@ -89,6 +92,7 @@ internal sealed class KioskVisit : IConversation, IDisposable
     public Bell Tick(Instant now)
     {
         ticked();
+        gym.Sharing?.Resting = inner is WhoConversation && now - touched >= Alone;
         if (inner is WhoConversation && gym.Sharing is { ErasedCame: true })
         {
             gym.EraseErased();
@@ -138,7 +142,6 @@ internal sealed class KioskVisit : IConversation, IDisposable
     private IConversation Home()
     {
         (shownOn, changed) = (gym.Today, null);
-        gym.Sharing?.Resting = true;
         return household.Lifters.Count == 0 ? new RackVisit(gym, null, places: places) : household.Who(Told());
     }
 

@@ -4,7 +4,7 @@ namespace RackSide.Racks;
 
 /// <summary>
 /// The exchange beside the screen, on a thread of its own that nothing waits for. It takes few events at once, so that the
-/// logbook is never held longer than a set's own writing holds it; what is long, it leaves for when nobody trains.
+/// logbook is never held longer than a set's own writing holds it; what is long, it leaves for when nobody is there.
 /// </summary>
 internal sealed class BackgroundSync : IDisposable
 {
@@ -16,7 +16,7 @@ internal sealed class BackgroundSync : IDisposable
     private readonly CancellationTokenSource stop = new();
     private readonly Thread thread;
     private volatile string word;
-    private volatile bool resting = true;
+    private volatile bool resting;
     private volatile bool erasedCame;
 
     /// <summary>Starts it.</summary>
@@ -31,7 +31,7 @@ internal sealed class BackgroundSync : IDisposable
     /// <summary>What the screen says of it: <c>shared</c> where the gym has everything, <c>waiting</c> where something waits or the gym cannot be asked.</summary>
     public string Word => word;
 
-    /// <summary>Whether nobody trains now.</summary>
+    /// <summary>Whether nobody is there who could wait for it.</summary>
     public bool Resting
     {
         set => resting = value;
@@ -67,7 +67,8 @@ internal sealed class BackgroundSync : IDisposable
     {
         try
         {
-            new GymSync(book, gym, () => stop.IsCancellationRequested) { SendsEverything = resting }.Run(GymSync.Few);
+            var free = resting;
+            new GymSync(book, gym, () => stop.IsCancellationRequested) { Lightly = !free }.Run(free ? GymSync.Some : GymSync.Few);
             erasedCame = book.HoldsErased;
             word = book.Share.Waits ? "waiting" : "shared";
             return true;

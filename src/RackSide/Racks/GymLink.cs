@@ -144,7 +144,7 @@ internal sealed class GymLink(GymServerFile to, Func<string, string?> environmen
     {
         var program = environment(Variable) is { Length: > 0 } named ? named : Path.Combine(AppContext.BaseDirectory, Name);
         return File.Exists(program) ? program
-            : throw new GymTrouble(ExitCode.Unavailable, $"{program} is not there: the program that speaks to a gym's server comes in the same package as rackside; {Variable} names another place");
+            : throw new GymTrouble(ExitCode.Unavailable, $"{program} is not there: the program that speaks to a gym's server is a package of its own, rackside-gym; install it, or say with {Variable} where it is");
     }
 
     private void End()

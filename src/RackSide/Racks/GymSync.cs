@@ -18,10 +18,13 @@ internal sealed class GymSync(LiteLogbook book, IGym gym, Func<bool>? stopping =
     /// <summary>As many as are taken while nobody does.</summary>
     public const int Many = 20_000;
 
+    /// <summary>As many as are taken beside a screen on which nobody trains; the log may be copied once for them.</summary>
+    public const int Some = 1_000;
+
     private const int SentAtOnce = 500;
 
-    /// <summary>Whether everything is sent now, where it is to be; that reads a lifter's whole history at once.</summary>
-    public bool SendsEverything { get; init; } = true;
+    /// <summary>Whether somebody trains: then nothing is done that takes long, such as reading a whole history to send it, or copying the log.</summary>
+    public bool Lightly { get; init; }
 
     /// <summary>Does it.</summary>
     /// <param name="most">How many are taken at once.</param>
@@ -31,7 +34,7 @@ internal sealed class GymSync(LiteLogbook book, IGym gym, Func<bool>? stopping =
     public (long Sent, long Taken) Run(int most)
     {
         Recognise();
-        var sent = (SendsEverything ? SendEverything() : 0) + SendWaiting();
+        var sent = (Lightly ? 0 : SendEverything()) + SendWaiting();
         return (sent, Take(most));
     }
 
@@ -102,7 +105,7 @@ internal sealed class GymSync(LiteLogbook book, IGym gym, Func<bool>? stopping =
     private long Take(int most)
     {
         var taken = 0L;
-        while (!Stopping && gym.Pull(book.Share.Pulled, most) is { Count: > 0 } batch)
+        while (!Stopping && !(Lightly && !book.TakesLightly) && gym.Pull(book.Share.Pulled, most) is { Count: > 0 } batch)
         {
             var read = new List<GymEvent>(batch.Count);
             foreach (var (_, line) in batch)

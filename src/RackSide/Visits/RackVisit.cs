@@ -195,7 +195,6 @@ internal sealed class RackVisit : IConversation, IDisposable
 
     private IConversation Shown(IConversation next)
     {
-        gym.Sharing?.Resting = next is not TrainingVisit;
         With = next is SharedVisit shared ? shared.Both.Both.Select(s => s.Setting.Lifter).First(l => l.Key != Lifter!.Key) : With;
         return next;
     }

@@ -138,17 +138,22 @@ internal static class Gens
         Gen.Select(Id, Text, Date, Mass, (i, l, d, m) => (GymEvent)new OutsideWeight(i, l, d, m)),
         Gen.Select(Id, Text, (i, l) => (GymEvent)new LifterErased(i, l)));
 
+    /// <summary>What is kept.</summary>
     public static readonly Gen<Entry> Entry = Gen.OneOf<Entry>(
-        Gen.Select(Lifter, Id, Gen.Int[0, 511], (l, i, f) => (Entry)new Entry.LifterKept(l, i, (LifterFields)f)),
-        Gen.Select(GymEvent.List[0, 4], Gen.Long[0, long.MaxValue], Id, Gen.Bool, (e, p, i, b) => (Entry)new Entry.Pulled(e, p) { Last = b ? i : null }),
-        Gen.Select(Gen.Long[0, long.MaxValue], Text, Gen.Bool, (n, w, b) => (Entry)new Entry.Sent(n, b ? w : null)),
-        Gen.Bool.Select(w => (Entry)new Entry.ShareAnew(w)),
-        Gen.Const((Entry)new Entry.GymLeft()),
         Lifter.Select(l => (Entry)new Entry.LifterKept(l)),
         Head.Select(h => (Entry)new Entry.SessionBegun(h)),
         Gen.Select(Id, Fact, (s, f) => (Entry)new Entry.FactAdded(s, f)),
         Gen.Select(Id, Text, Date, Mass, (i, l, d, m) => (Entry)new Entry.WeightKept(new KeptWeight(i, l, d, m))),
         Gen.Select(Text, Fact, (l, f) => (Entry)new Entry.FactTold(new KeptFact(l, f))));
+
+    /// <summary>The same, and what is written of the exchange between racks.</summary>
+    public static readonly Gen<Entry> AnyEntry = Gen.OneOf<Entry>(
+        Entry,
+        Gen.Select(Lifter, Id, Gen.Int[0, 511], (l, i, f) => (Entry)new Entry.LifterKept(l, i, (LifterFields)f)),
+        Gen.Select(GymEvent.List[0, 4], Gen.Long[0, long.MaxValue], Id, Gen.Bool, (e, p, i, b) => (Entry)new Entry.Pulled(e, p) { Last = b ? i : null }),
+        Gen.Select(Gen.Long[0, long.MaxValue], Text, Gen.Bool, (n, w, b) => (Entry)new Entry.Sent(n, b ? w : null)),
+        Gen.Bool.Select(w => (Entry)new Entry.ShareAnew(w)),
+        Gen.Const((Entry)new Entry.GymLeft()));
 
     private static Gen<T?> Maybe<T>(Gen<T> gen)
         where T : struct => Gen.Select(Gen.Bool, gen, (some, value) => some ? value : (T?)null);

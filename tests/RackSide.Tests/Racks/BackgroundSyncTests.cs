@@ -24,7 +24,7 @@ public class BackgroundSyncTests
         {
             using var book = Joined(folder);
             var gym = new StuckGym();
-            using (var sync = new BackgroundSync(book, gym, TimeProvider.System))
+            using (var sync = new BackgroundSync(book, gym, TimeProvider.System) { Resting = true })
             {
                 gym.Asked.Wait(Patience).Should().BeTrue("it asks by itself");
 
@@ -73,12 +73,36 @@ public class BackgroundSyncTests
             using var book = Joined(folder);
             var gym = new StoredGym();
 
-            new GymSync(book, gym) { SendsEverything = false }.Run(GymSync.Few);
+            new GymSync(book, gym) { Lightly = true }.Run(GymSync.Few);
             gym.Count.Should().Be(0);
             book.Share.Waits.Should().BeTrue();
 
             new GymSync(book, gym).Run(GymSync.Few);
             gym.Count.Should().Be(1);
+        }
+        finally
+        {
+            Directory.Delete(folder, recursive: true);
+        }
+    }
+
+    [Fact]
+    public void While_somebody_trains_no_log_is_copied_for_what_comes()
+    {
+        var folder = Quick.Folder();
+        try
+        {
+            using var book = Joined(folder);
+            var gym = new StoredGym();
+            gym.Push([.. Enumerable.Range(1, 5_000).Select(n => new OutsideFact("first-x", new SoreTold(new FactId("rstvwx", HybridClock.Reading(Now) + n), Now, new LocalDate(2026, 11, 2), Training.Exercises.Motion.Squat)))]);
+            var copied = File.GetLastWriteTimeUtc(Path.Combine(folder, "copy.db"));
+
+            new GymSync(book, gym) { Lightly = true }.Run(GymSync.Few);
+
+            book.Told("first-x").Count.Should().BePositive().And.BeLessThan(5_000, "the rest waits for when nobody trains");
+            File.GetLastWriteTimeUtc(Path.Combine(folder, "copy.db")).Should().Be(copied);
+            new GymSync(book, gym).Run(GymSync.Some);
+            book.Told("first-x").Should().HaveCount(5_000);
         }
         finally
         {
@@ -96,7 +120,7 @@ public class BackgroundSyncTests
             var told = new OutsideFact("first-x", new SoreTold(new FactId("rstvwx", HybridClock.Reading(Now)), Now, new LocalDate(2026, 11, 2), Training.Exercises.Motion.Squat));
             var gym = new NewerGym([(1, GymEventText.Write(told)), (2, """{"is":"moon-phase","who":"first-x"}""")]);
 
-            var trouble = new GymSync(book, gym) { SendsEverything = false }.Invoking(s => s.Run(GymSync.Few)).Should().Throw<GymTrouble>().Which;
+            var trouble = new GymSync(book, gym) { Lightly = true }.Invoking(s => s.Run(GymSync.Few)).Should().Throw<GymTrouble>().Which;
 
             trouble.Code.Should().Be(ExitCode.Protocol);
             trouble.Message.Should().Contain("update RackSide on this machine");
