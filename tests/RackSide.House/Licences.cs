@@ -23,6 +23,12 @@ internal static class Licences
         |---|---|---|
         {string.Join('\n', Packages().Select(Row))}
 
+        In `rackside-gym`, the program beside it that only racks of a [gym](gym.md) have:
+
+        | library | version | licence |
+        |---|---|---|
+        {string.Join('\n', Packages("src/RackSide.Server").Select(Row))}
+
         This page is made: `RACKSIDE_ACCEPT=1 dotnet test tests/RackSide.House` writes it anew.
 
         """.ReplaceLineEndings("\n");
@@ -30,13 +36,13 @@ internal static class Licences
     /// <summary>The licences that <paramref name="packages"/> come under, each once.</summary>
     public static IEnumerable<string> Names(IEnumerable<Package> packages) => packages.Select(package => package.Licence).Distinct().Order(StringComparer.Ordinal);
 
-    /// <summary>What the program's lock file names, by name.</summary>
-    public static IReadOnlyList<Package> Packages() =>
+    /// <summary>What a program's lock file names, by name.</summary>
+    public static IReadOnlyList<Package> Packages(string project = "src/RackSide") =>
     [
-        .. from package in Locked("src/RackSide/packages.lock.json")
+        .. from package in Locked($"{project}/packages.lock.json")
            where !BuildOnly.Contains(package.Name)
            orderby package.Name.ToUpperInvariant()
-           select Described(package.Name, package.Version),
+           select Described(project, package.Name, package.Version),
     ];
 
     private static string Row(Package package) => $"| {package.Name} | {package.Version} | {package.Licence} |";
@@ -52,17 +58,17 @@ internal static class Licences
         ];
     }
 
-    private static Package Described(string name, string version)
+    private static Package Described(string project, string name, string version)
     {
-        var folder = Path.Combine(Cache(), name.ToLowerInvariant(), version.ToLowerInvariant());
+        var folder = Path.Combine(Cache(project), name.ToLowerInvariant(), version.ToLowerInvariant());
         var described = XDocument.Load(Directory.EnumerateFiles(folder, "*.nuspec").Single());
         string? Told(string element) => described.Descendants().FirstOrDefault(e => e.Name.LocalName == element)?.Value.ReplaceLineEndings(" ").Trim();
         return new Package(Told("id")!, version, Told("license")!);
     }
 
-    private static string Cache()
+    private static string Cache(string project)
     {
-        using var assets = JsonDocument.Parse(Repository.Read("src/RackSide/obj/project.assets.json"));
+        using var assets = JsonDocument.Parse(Repository.Read($"{project}/obj/project.assets.json"));
         return assets.RootElement.GetProperty("packageFolders").EnumerateObject().First().Name;
     }
 

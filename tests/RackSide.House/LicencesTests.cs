@@ -16,11 +16,13 @@ public class LicencesTests
         Repository.Read(Document).Should().Be(written, $"{Document} is made from the packages; run with RACKSIDE_ACCEPT=1");
     }
 
-    [Fact]
-    public void The_packages_for_boards_carry_the_text_of_every_licence_in_the_program()
+    [Theory]
+    [InlineData("src/RackSide", "kiosk/contents.sh")]
+    [InlineData("src/RackSide.Server", "kiosk/copyright-gym")]
+    public void The_packages_for_boards_carry_the_text_of_every_licence_in_the_program(string project, string texts)
     {
-        var script = Repository.Read("kiosk/contents.sh");
-        foreach (var choice in Licences.Names(Licences.Packages()))
+        var script = Repository.Read(texts);
+        foreach (var choice in Licences.Names(Licences.Packages(project)))
         {
             choice.Split(" OR ").Should().Contain(one => script.Contains($"License: {one}\n", StringComparison.Ordinal), $"a package comes under {choice}");
         }
