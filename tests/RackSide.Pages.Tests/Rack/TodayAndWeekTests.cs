@@ -76,6 +76,16 @@ public class TodayAndWeekTests
     }
 
     [Fact]
+    public void A_list_of_plates_that_a_small_page_cuts_off_does_not_look_whole()
+    {
+        var asked = TollboothDay.Begin(TollboothDay.Strength, TollboothDay.SquatOnMonday(65, 5, 5, 5, 5, 5)).Head.Prescriptions;
+        var plates = "Plates at hand: " + string.Join(", ", Enumerable.Range(1, 30).Select(pairs => $"{pairs} x 2.5"));
+        var today = new TodayConversation(new TodayTexts("STRENGTH DAY", "why", asked, Duration.FromMinutes(41), plates), TollboothDay.Catalogue);
+
+        today.Draw(new PageSize(50, 15), Now).Text.Split('\n')[11].Should().EndWith(" ...");
+    }
+
+    [Fact]
     public void Halved_sets_are_shown_as_asked_for_and_not_as_the_plan_has_them()
     {
         var asked = TollboothDay.Begin(TollboothDay.Strength, TollboothDay.SquatOnMonday(65, 5, 5, 5, 5, 5)).Head.Prescriptions[0];

@@ -59,6 +59,19 @@ public sealed class UndoAndResumeTests
         resumed.Phase.Should().BeOfType<Resting>().Which.Clock.Left(later).Should().Be(Duration.FromSeconds(40));
     }
 
+    [Theory]
+    [InlineData("4")]
+    [InlineData("3")]
+    public void An_exercise_left_out_in_a_held_rest_ends_that_rest_also_for_a_resumed_session(string line)
+    {
+        var rack = Rack.Strength().To(i => i is WorkItem).RestOut().Lift().Wait(5).Press("0").Wait(5).Press("/").Wait(1).Press("5").Wait(1).Press(line);
+
+        var resumed = Session.Resume(rack.Session.Setting, rack.Session.Record, rack.Session.NextId, rack.Now);
+
+        rack.Session.Record.Facts.Should().Contain(f => f is SlotLeftOut);
+        resumed.Phase.Should().BeOfType(rack.Phase.GetType()).And.NotBeOfType<Resting>();
+    }
+
     [Fact]
     public void A_session_resumed_after_the_rest_is_over_waits_for_the_lift()
     {
