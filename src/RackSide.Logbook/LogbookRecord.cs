@@ -67,17 +67,9 @@ public static class LogbookRecord
     private static void Lists(Utf8JsonWriter json, Contents contents, Func<string, bool> holds)
     {
         List(json, "lifters", contents.Lifters.Where(l => holds(l.Key)).Select(l => Documents.Lifters.Of(l with { Pin = null })));
-        List(json, "sessions", contents.Sessions.Where(s => holds(s.Head.Lifter)).OrderBy(s => s.Head.Id).Select(Session));
+        List(json, "sessions", contents.Sessions.Where(s => holds(s.Head.Lifter)).OrderBy(s => s.Head.Id).Select(Sessions.WrittenOut));
         List(json, "weighIns", contents.Weights.Where(w => holds(w.Lifter)).OrderBy(w => w.Date).Select(Weights.Of));
         List(json, "told", contents.Told.Where(t => holds(t.Lifter)).OrderBy(t => t.Fact.Id).Select(Documents.Told.Of));
-    }
-
-    // The date stands in the head already; outside it is the engine's index.
-    private static BsonDocument Session(Training.History.SessionRecord session)
-    {
-        var document = Sessions.Of(session);
-        document.Remove("date");
-        return document;
     }
 
     private static void List(Utf8JsonWriter json, string name, IEnumerable<BsonDocument> documents)

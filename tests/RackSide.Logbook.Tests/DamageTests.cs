@@ -380,7 +380,7 @@ public class DamageTests
         var before = disk[FileNames.Main];
         var act = () => LiteLogbook.Open(disk, Tollbooth.Evening);
 
-        act.Should().Throw<LogbookUnreadableException>().WithMessage("*newer RackSide (format 5; this one reads up to 4)*");
+        act.Should().Throw<LogbookUnreadableException>().WithMessage($"*newer RackSide (format {About.Format + 1}; this one reads up to {About.Format})*");
         disk[FileNames.Main].Should().Equal(before);
         act.Should().Throw<LogbookUnreadableException>("the lock was let go of, and the answer is the same");
     }

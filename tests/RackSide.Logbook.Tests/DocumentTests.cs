@@ -70,18 +70,6 @@ public class DocumentTests
     }
 
     [Fact]
-    public void A_session_document_keeps_integers_and_the_unit_that_was_loaded()
-    {
-        var document = Sessions.Of(new SessionRecord(Tollbooth.Head(new FactId("k3f9pz", 1)), [Tollbooth.Set(new FactId("k3f9pz", 2))]));
-
-        document["date"].Should().Be(new BsonValue(20260304));
-        var set = document["facts"][0];
-        set["at"].IsInt64.Should().BeTrue();
-        set["load"]["thousandths"].Should().Be(new BsonValue(42_500L));
-        set["load"]["unit"].AsString.Should().Be("kg");
-    }
-
-    [Fact]
     public void A_lifter_written_before_there_was_anything_on_the_body_reads_as_having_told_nothing()
     {
         var ottoline = new Lifter("first", "Ottoline Marsh", MassUnit.Kilogram, Instant.FromUtc(2026, 11, 1, 18, 0));

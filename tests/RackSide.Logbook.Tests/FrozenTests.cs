@@ -1,4 +1,5 @@
 using System.Globalization;
+using RackSide.Logbook.Storing;
 
 namespace RackSide.Logbook.Tests;
 
@@ -14,6 +15,7 @@ public sealed class FrozenTests : IDisposable
     [Theory]
     [InlineData("format-1", 36)]
     [InlineData("format-2", 38)]
+    [InlineData("format-4", 40)]
     public void A_logbook_of_every_past_format_opens_with_every_set_it_acknowledged_and_is_gone_on_with(string format, int sets)
     {
         Thaw(format);
@@ -29,6 +31,9 @@ public sealed class FrozenTests : IDisposable
             added = book.NextId();
             book.Append(open.Head.Id, Tollbooth.Set(added));
         }
+
+        // Every session was packed, also those that nobody wrote to.
+        LogFile.Read(File.ReadAllBytes(Path.Combine(folder, "log.db")), "log.db").HoldsWrittenOut.Should().BeFalse();
 
         // Closed by this RackSide it lies at rest, and is opened by its register.
         using var again = LiteLogbook.Open(folder, Tollbooth.Evening);

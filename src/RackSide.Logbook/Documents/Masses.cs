@@ -7,18 +7,19 @@ namespace RackSide.Logbook.Documents;
 internal static class Masses
 {
     /// <summary>The document for a mass; null for none.</summary>
-    /// <exception cref="ArgumentException">It has more than three decimals; rounding it here would be a silent change.</exception>
-    public static BsonValue Of(Mass? mass)
-    {
-        if (mass is not { } m)
-        {
-            return BsonValue.Null;
-        }
+    /// <exception cref="ArgumentException">It has more than three decimals.</exception>
+    public static BsonValue Of(Mass? mass) => mass is { } m
+        ? new BsonDocument { ["thousandths"] = Thousandths(m), ["unit"] = Words.Units.Of(m.Unit) }
+        : BsonValue.Null;
 
-        var thousandths = m.Amount * 1000;
+    /// <summary>A mass in thousandths of its unit.</summary>
+    /// <exception cref="ArgumentException">It has more than three decimals; rounding it here would be a silent change.</exception>
+    public static long Thousandths(Mass mass)
+    {
+        var thousandths = mass.Amount * 1000;
         return thousandths == decimal.Truncate(thousandths) && Math.Abs(thousandths) <= long.MaxValue
-            ? new BsonDocument { ["thousandths"] = (long)thousandths, ["unit"] = Words.Units.Of(m.Unit) }
-            : throw new ArgumentException($"the logbook keeps at most three decimals, not {m.Amount}", nameof(mass));
+            ? (long)thousandths
+            : throw new ArgumentException($"the logbook keeps at most three decimals, not {mass.Amount}", nameof(mass));
     }
 
     /// <summary>The mass of a field.</summary>

@@ -1,11 +1,8 @@
-using System.Text;
 using LiteDB;
-using NodaTime;
+using RackSide.Logbook.Packing;
 using RackSide.Logbook.Storing;
 using RackSide.Training.History;
-using RackSide.Training.Measures;
 using RackSide.Training.Planning;
-using RackSide.Training.Plans;
 
 namespace RackSide.Logbook.Documents;
 
@@ -43,127 +40,64 @@ internal static class Registers
 
     private static byte[] Pack(IReadOnlyList<RegisterRow> rows)
     {
-        var words = new WordTable();
-        using var packed = new MemoryStream();
-        using (var to = new BinaryWriter(packed, Encoding.UTF8))
-        {
-            to.Write7BitEncodedInt(rows.Count);
-            foreach (var row in rows)
-            {
-                Pack(row, row.Card!, to, words);
-            }
-        }
-
-        using var all = new MemoryStream();
-        using (var to = new BinaryWriter(all, Encoding.UTF8))
-        {
-            words.Write(to);
-            to.Write(packed.ToArray());
-        }
-
-        return all.ToArray();
+        var to = new PackWriter();
+        to.Several(rows, row => Pack(row, row.Card!, to));
+        return to.ToArray();
     }
 
-    private static void Pack(RegisterRow row, SessionCard card, BinaryWriter to, WordTable words)
+    private static void Pack(RegisterRow row, SessionCard card, PackWriter to)
     {
-        to.Write7BitEncodedInt64(row.Number);
-        to.Write7BitEncodedInt(row.Facts);
-        Pack(row.Id, to, words);
-        words.Write(card.Lifter, to);
-        to.Write7BitEncodedInt(Times.Of(card.Date).AsInt32);
-        words.Write(card.DayKey, to);
-        words.Write(Words.DayKinds.Of(card.Kind).AsString, to);
-        to.Write(card.Trained);
-        to.Write(card.Closed);
-        to.Write(card.Weighed is not null);
+        to.Number(row.Number);
+        to.Number(row.Facts);
+        to.Id(row.Id);
+        to.Word(card.Lifter);
+        to.Date(card.Date);
+        to.Word(card.DayKey);
+        to.Word(Words.DayKinds, card.Kind);
+        to.Flag(card.Trained);
+        to.Flag(card.Closed);
+        to.Flag(card.Weighed is not null);
         if (card.Weighed is { } weighed)
         {
-            Pack(weighed.Id, to, words);
-            to.Write(weighed.Weight.Amount);
-            words.Write(Words.Units.Of(weighed.Weight.Unit).AsString, to);
+            to.Id(weighed.Id);
+            to.Mass(weighed.Weight);
         }
 
-        words.Write([.. card.Motions.Select(m => Words.Motions.Of(m).AsString)], to);
-        words.Write(card.Tells, to);
-        to.Write7BitEncodedInt(card.Performed.Count);
-        foreach (var (slot, exercise) in card.Performed)
-        {
-            words.Write(slot, to);
-            words.Write(exercise, to);
-        }
-
-        to.Write7BitEncodedInt(card.Loads.Count);
-        foreach (var lifted in card.Loads)
-        {
-            Pack(lifted, to, words);
-        }
+        to.Several(card.Motions, motion => to.Word(Words.Motions, motion));
+        to.Several(card.Tells, to.Word);
+        to.Several(card.Performed, performed => Pack(performed, to));
+        to.Several(card.Loads, lifted => Pack(lifted, to));
     }
 
-    private static void Pack(RepLoad lifted, BinaryWriter to, WordTable words)
+    private static void Pack((string Slot, string Exercise) performed, PackWriter to)
     {
-        words.Write(lifted.Slot, to);
-        words.Write(lifted.Exercise, to);
-        to.Write7BitEncodedInt(lifted.Reps);
-        to.Write7BitEncodedInt64((long)(lifted.Load.Amount * 1000));
-        words.Write(Words.Units.Of(lifted.Load.Unit).AsString, to);
+        to.Word(performed.Slot);
+        to.Word(performed.Exercise);
     }
 
-    private static void Pack(FactId id, BinaryWriter to, WordTable words)
+    private static void Pack(RepLoad lifted, PackWriter to)
     {
-        words.Write(id.Rack, to);
-        to.Write7BitEncodedInt64(id.Sequence);
+        to.Word(lifted.Slot);
+        to.Word(lifted.Exercise);
+        to.Number(lifted.Reps);
+        to.Mass(lifted.Load);
     }
 
-    private static List<RegisterRow> Unpack(byte[] bytes)
-    {
-        try
-        {
-            using var from = new BinaryReader(new MemoryStream(bytes), Encoding.UTF8);
-            var words = WordTable.Read(from);
-            var rows = new List<RegisterRow>(from.Read7BitEncodedInt());
-            for (var n = rows.Capacity; n > 0; n--)
-            {
-                rows.Add(Unpack(from, words));
-            }
+    private static RegisterRow[] Unpack(byte[] bytes) =>
+        PackReader.Read(bytes, "the register", from => from.Several(() => Row(from)));
 
-            return rows;
-        }
-        catch (Exception e) when (e is IOException or FormatException or ArgumentException)
-        {
-            throw new InvalidDataException("the register cannot be read", e);
-        }
-    }
-
-    private static RegisterRow Unpack(BinaryReader from, WordTable words)
+    private static RegisterRow Row(PackReader from)
     {
-        var (number, facts, id) = (from.Read7BitEncodedInt64(), from.Read7BitEncodedInt(), Id(from, words));
-        var (lifter, date, key) = (words.Next(from), from.Read7BitEncodedInt(), words.Next(from));
-        return new RegisterRow(id, number, facts, new SessionCard(
-            id, lifter, new LocalDate(date / 10_000, date / 100 % 100, date % 100), key, Words.DayKinds.Of(words.Next(from)))
+        var (number, facts, id) = (from.Number(), from.Int(), from.Id());
+        return new RegisterRow(id, number, facts, new SessionCard(id, from.Word(), from.Date(), from.Word(), from.Word(Words.DayKinds))
         {
-            Trained = from.ReadBoolean(),
-            Closed = from.ReadBoolean(),
-            Weighed = from.ReadBoolean() ? (Id(from, words), new Mass(from.ReadDecimal(), Words.Units.Of(words.Next(from)))) : null,
-            Motions = [.. words.Several(from).Select(Words.Motions.Of)],
-            Tells = words.Several(from),
-            Performed = Several(from, () => (words.Next(from), words.Next(from))),
-            Loads = Several(from, () => Lifted(from, words)),
+            Trained = from.Flag(),
+            Closed = from.Flag(),
+            Weighed = from.Flag() ? (from.Id(), from.Mass()) : null,
+            Motions = [.. from.Several(() => from.Word(Words.Motions))],
+            Tells = from.Several(from.Word),
+            Performed = from.Several(() => (from.Word(), from.Word())),
+            Loads = from.Several(() => new RepLoad(from.Word(), from.Word(), from.Int(), from.Mass())),
         });
     }
-
-    private static RepLoad Lifted(BinaryReader from, WordTable words) => new(
-        words.Next(from), words.Next(from), from.Read7BitEncodedInt(), new Mass(from.Read7BitEncodedInt64() / 1000m, Words.Units.Of(words.Next(from))));
-
-    private static T[] Several<T>(BinaryReader from, Func<T> next)
-    {
-        var several = new T[from.Read7BitEncodedInt()];
-        for (var i = 0; i < several.Length; i++)
-        {
-            several[i] = next();
-        }
-
-        return several;
-    }
-
-    private static FactId Id(BinaryReader from, WordTable words) => new(words.Next(from), from.Read7BitEncodedInt64());
 }

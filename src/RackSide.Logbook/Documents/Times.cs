@@ -38,16 +38,19 @@ internal static class Times
     /// <exception cref="InvalidDataException">It is no date.</exception>
     public static LocalDate Date(this BsonDocument document, string name)
     {
-        var number = document.Int(name);
         try
         {
-            return new LocalDate(number / 10_000, number / 100 % 100, number % 100);
+            return Date(document.Int(name));
         }
         catch (ArgumentOutOfRangeException e)
         {
             throw new InvalidDataException($"the field '{name}' is no date", e);
         }
     }
+
+    /// <summary>The date that such a number names.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">It names none.</exception>
+    public static LocalDate Date(int number) => new(number / 10_000, number / 100 % 100, number % 100);
 
     /// <summary>The date of a field, or null.</summary>
     public static LocalDate? DateOrNull(this BsonDocument document, string name) =>

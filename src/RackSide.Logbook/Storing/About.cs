@@ -16,8 +16,8 @@ namespace RackSide.Logbook.Storing;
 /// <param name="Told">How many facts told outside a session.</param>
 internal sealed record About(string Rack, long Writes, int Lifters, int Sessions, int Facts, int Weights, int Told)
 {
-    /// <summary>The version of the documents this code writes. Version 1 knew no facts told outside a session, version 2 no days and no bodies told, version 3 no other racks.</summary>
-    public const int Format = 4;
+    /// <summary>The version of the documents this code writes. Version 1 knew no facts told outside a session, version 2 no days and no bodies told, version 3 no other racks, version 4 no packed sessions.</summary>
+    public const int Format = 5;
 
     /// <summary>Whether the file of house rules lies in it, as it does in backups; told, so that one that vanished is noticed.</summary>
     public bool HasRules { get; init; }

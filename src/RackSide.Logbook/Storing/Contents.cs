@@ -26,6 +26,9 @@ internal sealed class Contents(string rack) : IKeeping, IHolding
     /// <summary>The highest count of any identity seen, of whatever rack; 0 where there is none.</summary>
     public long HighestSequence { get; private set; }
 
+    /// <summary>Whether a session came from a document of format 4 or before.</summary>
+    public bool HoldsWrittenOut { get; private set; }
+
     /// <summary>The file of house rules of the moment, in a backup; null in a log.</summary>
     public byte[]? HouseRules { get; set; }
 
@@ -127,6 +130,7 @@ internal sealed class Contents(string rack) : IKeeping, IHolding
                 break;
             case Collections.Sessions:
                 Hold(Mapped.Sessions.Read(document), number);
+                HoldsWrittenOut |= !Mapped.Sessions.IsPacked(document);
                 break;
             case Collections.Racks:
                 Share.Restore(document);

@@ -11,7 +11,7 @@ namespace RackSide.Logbook.Storing;
 /// <param name="Hash">XXH3 of all of them, 64 bits (xxHash specification, from the framework's own library).</param>
 internal sealed record LogMark(long Length, long Hash)
 {
-    private const int AtOnce = 256 * 1024;
+    private const int AtOnce = 64 * 1024;
 
     /// <summary>The mark of a log's bytes.</summary>
     public static LogMark Of(ReadOnlySpan<byte> bytes) => new(bytes.Length, unchecked((long)XxHash3.HashToUInt64(bytes)));

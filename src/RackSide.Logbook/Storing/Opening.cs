@@ -1,5 +1,6 @@
 using NodaTime;
 using NodaTime.Text;
+using RackSide.Logbook.Copies;
 using RackSide.Logbook.Disks;
 using RackSide.Logbook.Documents;
 using RackSide.Logbook.Journals;
@@ -13,6 +14,7 @@ namespace RackSide.Logbook.Storing;
 internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<string> newRack)
 {
     private readonly Findings findings = new();
+    private bool readInFull;
 
     /// <summary>Opens it.</summary>
     /// <exception cref="LogbookUnreadableException">It cannot be opened; nothing was thrown away.</exception>
@@ -108,8 +110,34 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
 
     private (LogFile Log, Register Register) Verified()
     {
+        readInFull = true;
         var (log, contents) = LogFile.Open(disk);
+        if (contents.HoldsWrittenOut)
+        {
+            (log, contents) = Packed(log, contents);
+        }
+
         return (log, Register.Of(contents, log.Reader));
+    }
+
+    // A log of format 4 or before is made anew, a quarter as long. All of it is in one file before a rename decides: a power
+    // cut leaves the old one or the new one, of the same writes. Where the disk has no room for both, the old one is gone on with.
+    private (LogFile Log, Contents Contents) Packed(LogFile log, Contents contents)
+    {
+        try
+        {
+            log.Settle();
+            log.Dispose();
+            Install(FileNames.Main, Engines.Image(contents));
+        }
+        catch (Exception)
+        {
+            // Whatever the engine or the disk threw: nothing of the old one is changed.
+            log.GiveUp();
+            Replacing.LetGo(disk, FileNames.Main);
+        }
+
+        return LogFile.Open(disk);
     }
 
     private (LogFile Log, Register Register) Rebuild(JournalReading? journal, string found)
@@ -195,7 +223,8 @@ internal sealed class Opening(IDisk disk, Instant now, int journalRoom, Func<str
             : null;
         findings.Copy ??= begun || disk.Exists(FileNames.Copy) ? null : "missing";
         store.Resume(journal, loaded);
-        if (begun || findings.Log is not null || findings.Journal is not null || findings.Copy is not null)
+        var restless = readInFull && journal is { Records: [] };
+        if (begun || restless || findings.Log is not null || findings.Journal is not null || findings.Copy is not null)
         {
             var name = findings.Journal is "damaged" or "unreadable" ? FreeName("journal") : null;
             if (store.TryCopy(name) && name is not null)

@@ -15,7 +15,7 @@ namespace RackSide.Training.Planning;
 public static class LookBack
 {
     /// <summary>A card made by another version of <see cref="Card"/> is made anew.</summary>
-    public const int CardVersion = 3;
+    public const int CardVersion = 4;
 
     /// <summary>So many of the newest sessions are read whole.</summary>
     public const int Sessions = 48;

@@ -26,6 +26,8 @@ internal static class Same
         _ => a == b,
     };
 
+    public static bool Are(SessionRecord a, SessionRecord b) => Are(a.Head, b.Head) && All(a.Facts, b.Facts, Are);
+
     public static bool Are(SessionHead a, SessionHead b) =>
         a with { Prescriptions = b.Prescriptions } == b && All(a.Prescriptions, b.Prescriptions, Are);
 

@@ -1,4 +1,4 @@
-namespace RackSide.Logbook.Documents;
+namespace RackSide.Logbook.Packing;
 
 /// <summary>Words written once, and named by their place afterwards.</summary>
 internal sealed class WordTable
@@ -37,28 +37,6 @@ internal sealed class WordTable
         to.Write7BitEncodedInt(place);
     }
 
-    /// <summary>Writes the places of several.</summary>
-    public void Write(IReadOnlyList<string> several, BinaryWriter to)
-    {
-        to.Write7BitEncodedInt(several.Count);
-        foreach (var word in several)
-        {
-            Write(word, to);
-        }
-    }
-
     /// <summary>The word whose place stands next.</summary>
     public string Next(BinaryReader from) => words[from.Read7BitEncodedInt()];
-
-    /// <summary>The words whose places stand next.</summary>
-    public string[] Several(BinaryReader from)
-    {
-        var several = new string[from.Read7BitEncodedInt()];
-        for (var i = 0; i < several.Length; i++)
-        {
-            several[i] = Next(from);
-        }
-
-        return several;
-    }
 }
