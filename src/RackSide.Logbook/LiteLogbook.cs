@@ -68,6 +68,9 @@ public sealed partial class LiteLogbook : ILogbook
         }
     }
 
+    /// <summary>The names of the files in its folder that change with what it holds.</summary>
+    public static IReadOnlyList<string> Files { get; } = [FileNames.Main, FileNames.WriteAhead, FileNames.Journal];
+
     /// <summary>Whether a folder holds a logbook or what is left of one. Looking makes nothing.</summary>
     public static bool IsIn(string folder) =>
         new[] { FileNames.Main, FileNames.Copy, FileNames.Journal }.Any(name => File.Exists(Path.Combine(folder, name)))

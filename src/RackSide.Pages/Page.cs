@@ -16,6 +16,13 @@ public sealed class Page
         CursorRow = cursorRow;
     }
 
+    /// <summary>A page of cells, row after row, as one that was kept.</summary>
+    /// <exception cref="ArgumentException">They are not as many as the size says, or the cursor stands outside.</exception>
+    public static Page Of(PageSize size, Cell[] cells, int cursorColumn, int cursorRow) =>
+        cells.Length == size.Columns * size.Rows && cursorColumn >= 0 && cursorColumn < size.Columns && cursorRow >= 0 && cursorRow < size.Rows
+            ? new Page(size, cells, cursorColumn, cursorRow, new Telling())
+            : throw new ArgumentException($"no page of {size.Columns} by {size.Rows} cells", nameof(cells));
+
     /// <summary>Cells across and down.</summary>
     public PageSize Size { get; }
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using NodaTime;
+using RackSide.Arrivals;
 using RackSide.Commands;
 using RackSide.Files;
 using RackSide.Kiosk;
@@ -43,7 +44,6 @@ internal sealed class Gym : IDisposable
     {
         (this.closing, this.abroad, this.planIsNamed) = (closing, abroad, planIsNamed);
         (Folders, Clock, Catalogue, this.plan, Rules, Logbook) = (folders, new MendedClock(clock), catalogue, plan, rules, logbook ?? new NoLogbook());
-        (Logbook as LiteLogbook)?.Clock = Clock;
         Report = logbook switch { LiteLogbook own => own.Report.Sentence, LogbookSnapshot seen => Seen(seen), _ => null };
     }
 
@@ -124,9 +124,13 @@ internal sealed class Gym : IDisposable
         var rules = RulesIn(folders);
         var logbook = !begin && !LiteLogbook.IsIn(folders.Data) ? null : looks ? LogbookDoor.Look(folders.Data, clock) : LogbookDoor.Open(folders.Data, clock);
         var gym = new Gym(folders, clock, catalogue, plan, planFile is not null, rules, logbook, closing, abroad);
+        (logbook as LiteLogbook)?.Clock = gym.Clock;
         gym.EraseErased();
         return gym;
     }
+
+    /// <summary>The same gym by another clock, to look ahead with: it is closed with this one, and nothing is written through it.</summary>
+    public Gym On(IClock clock) => new(Folders, clock, Catalogue, plan, planIsNamed, Rules, Logbook, closing: null, abroad) { followed = followed };
 
     /// <summary>The house rules in these folders; null before the first set-up.</summary>
     /// <exception cref="Refusal">The file has mistakes.</exception>
@@ -327,6 +331,7 @@ internal sealed class Gym : IDisposable
     {
         if (Logbook is LiteLogbook { HoldsErased: true } own)
         {
+            KeptPages.Forget(Folders);
             own.EraseErased();
         }
     }

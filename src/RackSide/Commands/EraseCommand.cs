@@ -1,4 +1,5 @@
 using System.CommandLine;
+using RackSide.Arrivals;
 using RackSide.Logbook;
 
 namespace RackSide.Commands;
@@ -38,6 +39,7 @@ internal sealed class EraseCommand : Command
             return ExitCode.Ok;
         }
 
+        KeptPages.Forget(gym.Folders);
         var done = book.Erase(lifter.Key);
         around.Out.Print(
         [

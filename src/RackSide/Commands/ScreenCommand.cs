@@ -1,9 +1,12 @@
 using System.CommandLine;
+using System.CommandLine.Parsing;
+using RackSide.Arrivals;
 using RackSide.Files;
 using RackSide.Kiosk;
 using RackSide.Pages.Settings;
 using RackSide.Screens;
 using RackSide.Screens.Plain;
+using RackSide.Time;
 using RackSide.Visits;
 
 namespace RackSide.Commands;
@@ -34,21 +37,48 @@ internal static class ScreenCommand
             return KioskScreen.Run(command, around, parsed, options, plain);
         }
 
-        using var gym = command.Open(parsed);
-        gym.StartSharing(around.Environment);
-        using var visit = new RackVisit(gym, parsed.GetValue(command.Who), places: around.Sticks, with: parsed.GetValue(command.With));
-        var alarm = new AlarmCommand(options.Sound ? gym.Rules?.AlarmCommand ?? [] : []);
+        var clock = SystemTime.Start(around.Environment);
+        var kept = !plain && AsksNothing(command, parsed) ? KeptPages.Find(command.Places(parsed), clock.GetCurrentInstant()) : null;
+        using var arrival = new Arrival(kept, clock, () => Begin(command, around, parsed, options.Sound));
         var shown = options with
         {
-            Appearance = () => asked(Looks.Of(gym.Rules, visit.Lifter?.Look)),
-            Alarm = alarm.Ring,
-            Hangup = () => Leave(gym, visit),
+            Appearance = () => arrival.Look(stay => asked(Looks.Of(stay.Gym.Rules, stay.Visit.Lifter?.Look))),
+            Alarm = bell => arrival.Stay.Alarm.Ring(bell),
+            Hangup = arrival.Dispose,
             Crashed = fault => around.Error.WriteLine(Sorry(fault)),
         };
-        var outcome = plain ? PlainHost.Run(visit, gym.Clock, shown, around.In, around.Out) : ScreenHost.Run(visit, gym.Clock, shown);
-        var code = Close(around, gym, visit, outcome);
-        around.Error.Print(alarm.Trouble is { } trouble ? [$"rackside: {trouble}"] : []);
+        var outcome = plain ? PlainHost.Run(arrival, arrival, shown, around.In, around.Out) : ScreenHost.Run(arrival, arrival, shown);
+        var stay = arrival.Stay;
+        var code = Close(around, stay.Gym, stay.Visit, outcome);
+        around.Error.Print(stay.Alarm.Trouble is { } trouble ? [$"rackside: {trouble}"] : []);
+        if (outcome.End is not ScreenEnd.Failed)
+        {
+            Keep(command, parsed, arrival, shown.Appearance());
+        }
+
         return code;
+    }
+
+    private static Stay Begin(RackSideCommand command, Surroundings around, ParseResult parsed, bool sound)
+    {
+        var gym = command.Open(parsed);
+        gym.StartSharing(around.Environment);
+        return new Stay(gym, g => new RackVisit(g, parsed.GetValue(command.Who), places: around.Sticks, with: parsed.GetValue(command.With)), sound);
+    }
+
+    // Who asks for anything in particular is not shown what was drawn for who did not.
+    private static bool AsksNothing(RackSideCommand command, ParseResult parsed) =>
+        parsed.CommandResult.Children.OfType<OptionResult>().All(o => o.Implicit || o.Option == command.Data || o.Option == command.Silent);
+
+    // What the next start paints first. The gym closes before, because closing writes.
+    private static void Keep(RackSideCommand command, ParseResult parsed, Arrival arrival, Appearance look)
+    {
+        if (arrival.Drawn is { Plain: false } size && AsksNothing(command, parsed) && arrival.Stay.Visit.Unwritten.Count == 0)
+        {
+            var pages = ComingDays.Pages(arrival.Stay.Gym, size, look);
+            arrival.Dispose();
+            KeptPages.Keep(arrival.Stay.Gym.Folders, pages);
+        }
     }
 
     /// <summary>How the screen looks by the gym's settings, where the command line and the locale say nothing else.</summary>
@@ -61,12 +91,6 @@ internal static class ScreenCommand
     }
 
     private static Refusal NoLook(string word) => new(ExitCode.Usage, $"--look: \"{word}\" is no look; write hues, grey or contrast");
-
-    private static void Leave(Gym gym, RackVisit visit)
-    {
-        visit.Dispose();
-        gym.Dispose();
-    }
 
     private static int Close(Surroundings around, Gym gym, RackVisit visit, ScreenOutcome outcome)
     {
