@@ -37,11 +37,16 @@ public static class ScreenHost
     }
 
     /// <summary>Why nothing could be shown here, before anything is opened for it; null where it can.</summary>
-    [MethodImpl(MethodImplOptions.NoInlining)]
-    public static ScreenEnd? Refusal(ScreenOptions options)
+    public static ScreenEnd? Refusal(ScreenOptions options) => TerminalCheck.Refusal(options, TerminalCheck.Attached());
+
+    /// <summary>
+    /// Lets the library set itself up on a thread of its own, which takes as long as opening a logbook; nothing is sent to
+    /// the terminal. Whoever touches the library meanwhile waits for it, so nobody has to ask whether it is done.
+    /// </summary>
+    public static void GetReady()
     {
         Environment.SetEnvironmentVariable("TUI_CONFIG", null);
-        return TerminalCheck.Refusal(options, TerminalCheck.Attached());
+        new Thread(Waken) { IsBackground = true, Name = "Screen, getting ready" }.Start();
     }
 
     /// <summary>Shows a conversation in an application that is already set up.</summary>
@@ -90,6 +95,9 @@ public static class ScreenHost
             foreign.TerminalRestored();
         }
     }
+
+    [MethodImpl(MethodImplOptions.NoInlining)]
+    private static void Waken() => RuntimeHelpers.RunModuleConstructor(typeof(Application).Module.ModuleHandle);
 
     private static void SetUp(IApplication app, ScreenOptions options)
     {

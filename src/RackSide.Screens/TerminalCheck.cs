@@ -1,5 +1,3 @@
-using Terminal.Gui.Drivers;
-
 namespace RackSide.Screens;
 
 /// <summary>Finds out before anything is sent whether a full screen can be shown at all.</summary>
@@ -14,9 +12,8 @@ internal static class TerminalCheck
         : null;
 
     /// <summary>
-    /// Whether input and output are both a terminal. The library alone would open the controlling terminal behind a pipe;
-    /// but whoever writes <c>rackside | less</c> expects text there.
+    /// Whether input and output are both a terminal. The library would open the controlling terminal behind a pipe; but
+    /// whoever writes <c>rackside | less</c> expects text there.
     /// </summary>
-    public static bool Attached() =>
-        !Console.IsInputRedirected && !Console.IsOutputRedirected && Driver.IsAttachedToTerminal(out _, out _);
+    public static bool Attached() => !Console.IsInputRedirected && !Console.IsOutputRedirected;
 }

@@ -117,13 +117,15 @@ internal sealed class Gym : IDisposable
     public static Gym Open(
         Folders folders, string? planFile, IClock clock, bool begin = true, IDisposable? closing = null, DateTimeZone? abroad = null, bool looks = false)
     {
-        var catalogue = CatalogueFile.Read();
+        // What comes inside the program takes as long to read as a logbook to open, so it is read meanwhile.
+        var inside = Task.Run(() => CatalogueFile.Read() is var all ? (All: all, BuiltIn: PlanFile.Default(all)) : default);
         var plan = planFile is null
-            ? PlanFile.Default(catalogue)
-            : Good(PlanFile.ReadFrom(planFile, catalogue), File.Exists(planFile) ? ExitCode.Data : ExitCode.NoInput);
+            ? null
+            : Good(PlanFile.ReadFrom(planFile, inside.GetAwaiter().GetResult().All), File.Exists(planFile) ? ExitCode.Data : ExitCode.NoInput);
         var rules = RulesIn(folders);
         var logbook = !begin && !LiteLogbook.IsIn(folders.Data) ? null : looks ? LogbookDoor.Look(folders.Data, clock) : LogbookDoor.Open(folders.Data, clock);
-        var gym = new Gym(folders, clock, catalogue, plan, planFile is not null, rules, logbook, closing, abroad);
+        var (catalogue, builtIn) = inside.GetAwaiter().GetResult();
+        var gym = new Gym(folders, clock, catalogue, plan ?? builtIn, planFile is not null, rules, logbook, closing, abroad);
         (logbook as LiteLogbook)?.Clock = gym.Clock;
         gym.EraseErased();
         return gym;

@@ -31,6 +31,11 @@ internal static class ScreenCommand
             throw new Refusal(ExitCode.Usage, NoTerminal);
         }
 
+        if (!plain)
+        {
+            ScreenHost.GetReady();
+        }
+
         var asked = Asked(command, around, parsed);
         if (parsed.GetValue(command.Kiosk))
         {
