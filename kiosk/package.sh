@@ -85,6 +85,9 @@ LINKER
     -p:RestoreLockedMode=true -p:ContinuousIntegrationBuild=true -p:PathMap="$work/source=/rackside" \
     -p:Version="$version" "${linker[@]}" >"$work/publish.log" 2>&1 || { cat "$work/publish.log" >&2; fail "publishing failed"; }
   find "$work/source/src/RackSide/obj" -path "*$runtime*" -name '*.ilc.rsp' -exec cp {} "$work/$1/compiled.rsp" \;
+  # For whoever is sent a trace of this version: its addresses become methods and lines (DEVELOPERS.md).
+  mkdir -p "$out/symbols"
+  gzip -9 -n <"$work/source/src/RackSide/bin/Release/net10.0/$runtime/native/rackside.dbg" >"$out/symbols/rackside_${version}_$1.dbg.gz"
 }
 
 put() { # put MODE FILE TARGET

@@ -53,19 +53,20 @@ internal static class Words
 internal sealed class Words<T>(params (T Value, string Word)[] pairs)
     where T : struct, Enum
 {
-    private readonly Dictionary<T, string> words = pairs.ToDictionary(p => p.Value, p => p.Word);
-    private readonly Dictionary<string, T> values = pairs.ToDictionary(p => p.Word, p => p.Value, StringComparer.Ordinal);
+    // Two lists and no dictionary: they are short, and a dictionary of each enum is much code in the native program.
+    private readonly T[] values = [.. pairs.Select(p => p.Value)];
+    private readonly string[] words = [.. pairs.Select(p => p.Word)];
 
     /// <summary>The word for a value.</summary>
-    public BsonValue Of(T value) => words[value];
+    public BsonValue Of(T value) => words[Array.IndexOf(values, value)];
 
     /// <summary>The value a word stands for.</summary>
     /// <exception cref="ArgumentException">No value has that word.</exception>
-    public T Of(string word) => values.TryGetValue(word, out var value) ? value : throw new ArgumentException($"an unknown word, {word}", nameof(word));
+    public T Of(string word) => Array.IndexOf(words, word) is >= 0 and var at ? values[at] : throw new ArgumentException($"an unknown word, {word}", nameof(word));
 
     /// <summary>The value a field's word stands for.</summary>
     /// <exception cref="InvalidDataException">No value has that word.</exception>
-    public T Read(BsonDocument document, string name) => values.TryGetValue(document.Text(name), out var value)
-        ? value
+    public T Read(BsonDocument document, string name) => Array.IndexOf(words, document.Text(name)) is >= 0 and var at
+        ? values[at]
         : throw new InvalidDataException($"the field '{name}' holds an unknown word");
 }

@@ -70,17 +70,20 @@ internal sealed class PlanTryCommand : PrintingCommand
     /// <summary>Each lifter by a chance of its own, so that neither their number nor the order they finish in changes any.</summary>
     private IReadOnlyList<IReadOnlyList<TrialSession>> Lives(Plan plan, Catalogue catalogue, GymKit gym, int count, int chosen)
     {
-        using var loads = new ThreadLocal<KitLoads>(() => new KitLoads(gym));
         var progress = new TryProgress(Around, count);
-        IReadOnlyList<IReadOnlyList<TrialSession>> lives =
-        [
-            .. ParallelEnumerable.Range(0, count).AsOrdered().Select(i =>
+        var lives = new IReadOnlyList<TrialSession>[count];
+        var last = -1;
+        void LiveSome()
+        {
+            var loads = new KitLoads(gym);
+            for (var i = Interlocked.Increment(ref last); i < count; i = Interlocked.Increment(ref last))
             {
-                var life = TrialYear.Live(plan, catalogue, loads.Value!, First, PlanTrial.WeeksOfAYear, new Random((chosen * MostLifters) + i).NextDouble);
+                lives[i] = TrialYear.Live(plan, catalogue, loads, First, PlanTrial.WeeksOfAYear, new Random((chosen * MostLifters) + i).NextDouble);
                 progress.OneMore();
-                return life;
-            }),
-        ];
+            }
+        }
+
+        Task.WaitAll(Enumerable.Range(0, Environment.ProcessorCount).Select(_ => Task.Run(LiveSome)));
         progress.End();
         return lives;
     }

@@ -1,3 +1,4 @@
+using System.Text;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -11,19 +12,28 @@ internal static class JsonOutput
     /// <summary>The version of what is written; it grows when a reader would have to change.</summary>
     public const int Schema = 1;
 
-    /// <summary>The shapes, with the names of people as they are written; the output goes to no web page, where that would matter.</summary>
-    public static RackSideJson Shapes { get; } = new(new JsonSerializerOptions
-    {
-        PropertyNamingPolicy = JsonNamingPolicy.CamelCase,
-        WriteIndented = true,
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    });
+    // The names of people as they are written; the output goes to no web page, where that would matter.
+    private static readonly JsonWriterOptions AsWritten = new() { Indented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The shapes.</summary>
+    public static RackSideJson Shapes => RackSideJson.Default;
 
     /// <summary>Writes a value and ends the line.</summary>
-    public static void Write<T>(TextWriter to, T value, JsonTypeInfo<T> type) => to.WriteLine(JsonSerializer.Serialize(value, type));
+    /// <remarks>By the code that was generated for writing, and not through the serializer, which is ready for much that is never asked of it.</remarks>
+    public static void Write<T>(TextWriter to, T value, JsonTypeInfo<T> type)
+    {
+        using var bytes = new MemoryStream();
+        using (var json = new Utf8JsonWriter(bytes, AsWritten))
+        {
+            type.SerializeHandler!(json, value);
+        }
+
+        to.WriteLine(Encoding.UTF8.GetString(bytes.GetBuffer(), 0, (int)bytes.Length));
+    }
 }
 
 /// <summary>The shapes that are written, mapped when the program is built.</summary>
+[JsonSourceGenerationOptions(GenerationMode = JsonSourceGenerationMode.Serialization, PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
 [JsonSerializable(typeof(TodayJson))]
 [JsonSerializable(typeof(SummaryJson))]
 [JsonSerializable(typeof(NoWeekJson))]
