@@ -27,7 +27,9 @@ internal sealed class Arrival : IConversation, IClock, IDisposable
     {
         (this.kept, this.meanwhile) = (kept, meanwhile);
         stay = kept is null ? open() : null;
-        opening = stay is null ? Task.Run(open) : Task.FromResult(stay);
+
+        // On a thread of its own: the pool has as many as the machine has cores, and the screen's reader must not wait for one.
+        opening = stay is null ? Task.Factory.StartNew(open, CancellationToken.None, TaskCreationOptions.LongRunning, TaskScheduler.Default) : Task.FromResult(stay);
         opening.ContinueWith(_ => wake?.Invoke(), TaskScheduler.Default);
     }
 
