@@ -110,7 +110,7 @@ internal sealed class Arrival : IConversation, IClock, IDisposable
         stay = opening.Result;
         stay.Visit.Wake = wake;
         var bell = Bell.None;
-        if (held.Count > 0 && stay.Visit.Draw(size, now).Text == Shown.Text)
+        if (held.Count > 0 && size != default && stay.Visit.Draw(size, now).Text == Shown.Text)
         {
             foreach (var key in held.TakeWhile(_ => !stay.Visit.Ended))
             {
