@@ -50,22 +50,24 @@ internal static class Words
 }
 
 /// <summary>One closed list and its words.</summary>
+/// <remarks>Looked up only where it is used: a start reads few of the lists, and each that is made costs it as much as the next.</remarks>
 internal sealed class Words<T>(params (T Value, string Word)[] pairs)
     where T : struct, Enum
 {
-    private readonly Dictionary<T, string> words = pairs.ToDictionary(p => p.Value, p => p.Word);
-    private readonly Dictionary<string, T> values = pairs.ToDictionary(p => p.Word, p => p.Value, StringComparer.Ordinal);
+    private Dictionary<T, string> OfValues => field ??= pairs.ToDictionary(p => p.Value, p => p.Word);
+
+    private Dictionary<string, T> OfWords => field ??= pairs.ToDictionary(p => p.Word, p => p.Value, StringComparer.Ordinal);
 
     /// <summary>The word for a value.</summary>
-    public BsonValue Of(T value) => words[value];
+    public BsonValue Of(T value) => OfValues[value];
 
     /// <summary>The value a word stands for.</summary>
     /// <exception cref="ArgumentException">No value has that word.</exception>
-    public T Of(string word) => values.TryGetValue(word, out var value) ? value : throw new ArgumentException($"an unknown word, {word}", nameof(word));
+    public T Of(string word) => OfWords.TryGetValue(word, out var value) ? value : throw new ArgumentException($"an unknown word, {word}", nameof(word));
 
     /// <summary>The value a field's word stands for.</summary>
     /// <exception cref="InvalidDataException">No value has that word.</exception>
-    public T Read(BsonDocument document, string name) => values.TryGetValue(document.Text(name), out var value)
+    public T Read(BsonDocument document, string name) => OfWords.TryGetValue(document.Text(name), out var value)
         ? value
         : throw new InvalidDataException($"the field '{name}' holds an unknown word");
 }
