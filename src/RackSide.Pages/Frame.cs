@@ -79,5 +79,11 @@ public static class Frame
         return lines;
     }
 
+    /// <summary>Lines in so much room; where there are more the last one shown says so, because what is cut off must not look whole.</summary>
+    public static IEnumerable<string> Within(IReadOnlyList<string> lines, int room, int width) =>
+        lines.Count <= room ? lines
+        : room < 1 ? []
+        : [.. lines.Take(room - 1), $"{Wrap(lines[room - 1], width - 4)[0].TrimEnd(',')} ..."];
+
     private static int Margin(PageSize size) => size.Compact ? 0 : 1;
 }

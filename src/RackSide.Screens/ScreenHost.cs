@@ -1,6 +1,8 @@
+using System.Diagnostics;
 using System.Runtime.CompilerServices;
 using NodaTime;
 using RackSide.Pages;
+using RackSide.Pages.Settings;
 using RackSide.Screens.Waiting;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
@@ -23,6 +25,8 @@ public static class ScreenHost
     // The library sleeps for what is left of a turn after it; our own sleep comes before, and ends when a key does.
     private const ushort TurnsPerSecond = 1000;
 
+    private static Thread? ready;
+
     /// <summary>Shows a conversation until it ends.</summary>
     /// <param name="conversation">What is shown.</param>
     /// <param name="clock">Tells it the time.</param>
@@ -33,6 +37,7 @@ public static class ScreenHost
     {
         // Read by the library as soon as it is first touched, which is why the rest stands in a method of its own.
         Environment.SetEnvironmentVariable("TUI_CONFIG", null);
+        ready?.Join();
         return RefuseOrShow(conversation, clock, options);
     }
 
@@ -41,12 +46,13 @@ public static class ScreenHost
 
     /// <summary>
     /// Lets the library set itself up on a thread of its own, which takes as long as opening a logbook; nothing is sent to
-    /// the terminal. Whoever touches the library meanwhile waits for it, so nobody has to ask whether it is done.
+    /// the terminal. <see cref="Run"/> waits for the end of it, because the library is made for one thread at a time.
     /// </summary>
     public static void GetReady()
     {
         Environment.SetEnvironmentVariable("TUI_CONFIG", null);
-        new Thread(Waken) { IsBackground = true, Name = "Screen, getting ready" }.Start();
+        ready = new Thread(Waken) { IsBackground = true, Name = "Screen, getting ready" };
+        ready.Start();
     }
 
     /// <summary>Shows a conversation in an application that is already set up.</summary>
@@ -96,8 +102,26 @@ public static class ScreenHost
         }
     }
 
+    // The view and the page are thrown away; having been made once, the next are made sooner. What fails here fails again,
+    // and is told, when the screen is shown.
+    private static void Waken()
+    {
+        try
+        {
+            Waken(new PageSize(80, 24));
+        }
+        catch (Exception)
+        {
+        }
+    }
+
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Waken() => RuntimeHelpers.RunModuleConstructor(typeof(Application).Module.ModuleHandle);
+    private static void Waken(PageSize size)
+    {
+        RuntimeHelpers.RunModuleConstructor(typeof(Application).Module.ModuleHandle);
+        HelpPage.Draw(size);
+        using var view = new PageView(_ => throw new UnreachableException(), () => new Appearance());
+    }
 
     private static void SetUp(IApplication app, ScreenOptions options)
     {

@@ -12,7 +12,7 @@ from terminal import Terminal
 
 hello, native, built = sys.argv[1:4]
 
-# Seen: native 1.3 to 1.7, also with ten others at work beside it; built 7.5 to 10, and 15 to 17 without ahead-of-time code.
+# Seen: native 1.3 to 1.7, also with ten others at work beside it; built 6.6 to 10, and 14 to 17 without ahead-of-time code.
 LIMITS = {native: 2.5, built: 12}
 
 

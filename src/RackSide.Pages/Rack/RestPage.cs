@@ -90,13 +90,15 @@ internal static class RestPage
             : next is AccumulateItem time ? $"{s.Place.Held(time.Slot)} of {time.Total} s done"
             : Words.Which(next) is var words && words.Length + 3 + Asks(s, next).Length <= size.Columns ? $"{words}   {Asks(s, next)}"
             : $"{Asks(s, next)}   {words}";
-        List<string> lines = [$"THEN  {Words.Name(s, next).ToUpperInvariant()}  {which}", LoadWords.Change(s, next), SessionPages.Told(s) ?? "", .. Frame.Wrap(Advice(next), size.Columns - margin)];
+        List<string> lines = [$"THEN  {Words.Name(s, next).ToUpperInvariant()}  {which}", LoadWords.Change(s, next), SessionPages.Told(s) ?? ""];
         lines = [.. lines.Where(l => l.Length > 0)];
         if (size.Compact && lines[0].Length > size.Columns)
         {
             lines = [$"THEN  {Words.Name(s, next).ToUpperInvariant()}", which, .. lines.Skip(1)];
         }
 
+        List<string> advice = [.. Frame.Wrap(Advice(next), size.Columns - margin).Where(l => l.Length > 0)];
+        lines.AddRange(Frame.Within(advice, bottom - row - lines.Count, size.Columns - margin));
         foreach (var (line, i) in lines.Select((l, i) => (l, i)).Where(l => row + l.i < bottom))
         {
             canvas.Write(margin, row + i, Frame.Fit(line, size.Columns - margin), i == 0 ? Look.Bold | Look.Next : Look.Plain);

@@ -133,11 +133,9 @@ public sealed class TodayConversation(TodayTexts texts, Catalogue catalogue, int
         notes.AddRange(texts.Told.Length > 0 ? Frame.Wrap(texts.Told, width) : []);
         notes.AddRange(Frame.Wrap(texts.Why, width));
         notes.AddRange(texts.Needs.Length > 0 ? Frame.Wrap(texts.Needs, width) : []);
-        var room = Math.Max(0, Frame.Bottom(size) - row);
-        foreach (var (note, i) in notes.Take(room).Select((n, i) => (n, i)))
+        foreach (var (note, i) in Frame.Within(notes, Frame.Bottom(size) - row, width).Select((n, i) => (n, i)))
         {
-            // A list that is cut off must not look whole.
-            canvas.Write(size.Compact ? 0 : 1, row + i, i == room - 1 && notes.Count > room ? $"{Frame.Wrap(note, width - 4)[0].TrimEnd(',')} ..." : note);
+            canvas.Write(size.Compact ? 0 : 1, row + i, note);
         }
     }
 

@@ -89,6 +89,7 @@ public sealed partial class TenTasksTests
         var screen = await lifter.Screen.WaitFor(s => s.Contains("ENTER again") || shown.All(s.Contains), task, TimeSpan.FromSeconds(30));
         if (screen.Contains("ENTER again"))
         {
+            await lifter.Lift();
             lifter.Press("KPEnter");
             await lifter.Screen.WaitFor(s => shown.All(s.Contains), task, TimeSpan.FromSeconds(30));
         }

@@ -37,6 +37,10 @@ public class RackPageTests
     }
 
     [Fact]
+    public void Advice_that_does_not_fit_in_a_rest_says_that_it_goes_on() =>
+        RackPages.Drawn("rest-longer-rest-offered", 40, 15).Text.Should().MatchRegex(@"\nadvice: rest longer first: .+ \.\.\.\n");
+
+    [Fact]
     public void The_document_of_the_keys_is_made_from_the_key_table() =>
         Docs.Match("keys.md", string.Join('\n', [
             "# The keys",
