@@ -30,7 +30,7 @@ public sealed class Backups
     public static IReadOnlyList<(FileInfo File, LocalDate Date)> In(string folder) => Directory.Exists(folder)
         ? [.. new DirectoryInfo(folder).EnumerateFiles()
             .Select(f => (File: f, Name: BackupName.Of(f.Name))).Where(b => b.Name is not null)
-            .OrderBy(b => b.Name).Select(b => (b.File, b.Name!.Value.Date))]
+            .OrderBy(b => b.Name).Select(b => (b.File, b.Name!.Date))]
         : [];
 
     /// <summary>Makes a backup of that date.</summary>

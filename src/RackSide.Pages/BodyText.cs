@@ -4,7 +4,7 @@ namespace RackSide.Pages;
 /// <param name="Text">What it says.</param>
 /// <param name="Look">How it stands out.</param>
 /// <param name="Active">Whether the active place is in it.</param>
-internal readonly record struct BodyLine(string Text, Look Look = Look.Plain, bool Active = false)
+internal sealed record BodyLine(string Text, Look Look = Look.Plain, bool Active = false)
 {
     /// <summary>A line with nothing in it.</summary>
     public static BodyLine Blank { get; } = new("");

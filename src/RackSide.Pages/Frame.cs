@@ -4,7 +4,7 @@ namespace RackSide.Pages;
 /// <param name="Key">As printed on the key: <c>ENTER</c>, <c>+</c>, <c>0-9</c>.</param>
 /// <param name="Does">What it does now, in a few words.</param>
 /// <param name="Short">The same in fewer, for a compact page; null where it is short already.</param>
-public readonly record struct KeyHint(string Key, string Does, string? Short = null);
+public sealed record KeyHint(string Key, string Does, string? Short = null);
 
 /// <summary>
 /// What every page has in the same place: one line at the top that says where we are, two at the bottom that say what

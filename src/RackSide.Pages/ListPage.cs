@@ -4,7 +4,7 @@ namespace RackSide.Pages;
 /// <param name="Text">What it says.</param>
 /// <param name="Ticked">Whether its box is ticked; null where it has no box.</param>
 /// <param name="Value">What stands in a column of its own after the texts; such a line is not broken.</param>
-public readonly record struct ListLine(string Text, bool? Ticked = null, string Value = "");
+public sealed record ListLine(string Text, bool? Ticked = null, string Value = "");
 
 /// <summary>A page of numbered lines, one of which is chosen.</summary>
 /// <param name="Title">Where we are; the left of the top line.</param>

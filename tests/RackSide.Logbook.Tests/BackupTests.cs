@@ -141,7 +141,7 @@ public sealed class BackupTests : IDisposable
     public void Beyond_the_limit_of_room_the_oldest_go_and_the_newest_stays_even_alone()
     {
         var all = Enumerable.Range(0, 5).Select(n => new BackupName(Tollbooth.Wednesday.PlusDays(n), 1)).ToDictionary(b => b, _ => 100L);
-        var made = all.Keys.Max();
+        var made = all.Keys.Max()!;
 
         Rotation.Stay(all, made, 250).Order().Select(b => b.Date).Should().Equal(made.Date.PlusDays(-1), made.Date);
         Rotation.Stay(all, made, 1).Should().Equal(made);

@@ -7,7 +7,7 @@ namespace RackSide.Logbook.Copies;
 /// <summary>The name of a backup: <c>logbook-2026-11-25.db</c>, and with a number where a date has several.</summary>
 /// <param name="Date">The date it was made on.</param>
 /// <param name="Number">1 for the first of a date, then one more each.</param>
-internal readonly record struct BackupName(LocalDate Date, int Number) : IComparable<BackupName>
+internal sealed record BackupName(LocalDate Date, int Number) : IComparable<BackupName>
 {
     private const string Stem = "logbook-", End = ".db";
     private const int DateLength = 10;
@@ -28,7 +28,9 @@ internal readonly record struct BackupName(LocalDate Date, int Number) : ICompar
     }
 
     /// <inheritdoc/>
-    public int CompareTo(BackupName other) => Date != other.Date ? Date.CompareTo(other.Date) : Number.CompareTo(other.Number);
+    public int CompareTo(BackupName? other) => other is null ? 1
+        : Date != other.Date ? Date.CompareTo(other.Date)
+        : Number.CompareTo(other.Number);
 
     private static int? NumberOf(string text) => text.Length == 0 ? 1
         : text[0] == '-' && int.TryParse(text[1..], NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number > 1 ? number

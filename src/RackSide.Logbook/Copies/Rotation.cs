@@ -36,5 +36,5 @@ internal static class Rotation
     }
 
     private static IEnumerable<BackupName> Newest<T>(IEnumerable<BackupName> all, Func<BackupName, T> span, int count) =>
-        all.GroupBy(span).Select(g => g.Max()).OrderDescending().Take(count);
+        all.GroupBy(span).Select(g => g.Max()!).OrderDescending().Take(count);
 }

@@ -5,7 +5,7 @@ namespace RackSide.Pages.Lifters;
 /// <summary>One lifter on the page that asks who trains.</summary>
 /// <param name="Name">The name.</param>
 /// <param name="State">What waits for this lifter in a few words: <c>strength day</c>, <c>left open</c>, <c>rest day</c>.</param>
-public readonly record struct WhoLine(string Name, string State);
+public sealed record WhoLine(string Name, string State);
 
 /// <summary>What was chosen on that page.</summary>
 public abstract record WhoChoice

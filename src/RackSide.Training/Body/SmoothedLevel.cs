@@ -3,7 +3,7 @@ namespace RackSide.Training.Body;
 /// <summary>A reading on a day.</summary>
 /// <param name="Day">The day, counted from any one day on.</param>
 /// <param name="Value">The reading.</param>
-public readonly record struct DayReading(int Day, double Value);
+public sealed record DayReading(int Day, double Value);
 
 /// <summary>
 /// Simple exponential smoothing for the eye: S = S + a (y - S), the level after a reading (the form of Roberts 1959; the

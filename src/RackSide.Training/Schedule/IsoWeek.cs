@@ -9,7 +9,7 @@ namespace RackSide.Training.Schedule;
 /// </summary>
 /// <param name="Year">The ISO week year.</param>
 /// <param name="Number">1 to 53.</param>
-public readonly record struct IsoWeek(int Year, int Number)
+public sealed record IsoWeek(int Year, int Number)
 {
     /// <summary>The week a date falls in.</summary>
     public static IsoWeek Of(LocalDate date) =>

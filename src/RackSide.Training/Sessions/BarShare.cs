@@ -13,4 +13,4 @@ public sealed record BarShare(string With, IReadOnlyList<BarAhead>? Ahead);
 /// <summary>A set that follows on a shared bar.</summary>
 /// <param name="Set">What it asks for.</param>
 /// <param name="Stays">Whether it is a working set like the one in hand, so that a load changed now is meant for it too.</param>
-public readonly record struct BarAhead(BarSet Set, bool Stays);
+public sealed record BarAhead(BarSet Set, bool Stays);

@@ -4,7 +4,7 @@ namespace RackSide.Training.Skills;
 /// <param name="Asked">The reps suggested.</param>
 /// <param name="Done">The reps done.</param>
 /// <param name="Slipped">Whether the form was told to have slipped.</param>
-public readonly record struct ShareDone(int Asked, int Done, bool Slipped = false);
+public sealed record ShareDone(int Asked, int Done, bool Slipped = false);
 
 /// <summary>
 /// How many reps the next share of a total should have, so that form holds. The sets are planned that somebody would need
