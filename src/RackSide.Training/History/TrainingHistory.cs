@@ -1,6 +1,7 @@
 using NodaTime;
 using RackSide.Training.Exercises;
 using RackSide.Training.Plans;
+using RackSide.Training.Schedule;
 
 namespace RackSide.Training.History;
 
@@ -9,8 +10,14 @@ namespace RackSide.Training.History;
 /// <param name="ToldOutside">What was told outside sessions, in the order told, strikes among it; null where that is nothing.</param>
 public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IReadOnlyList<Fact>? ToldOutside = null)
 {
+    private IReadOnlyList<DayDone>? days;
+
     // Folded once, because a day's plan asks for each of its exercises.
     private Lazy<Folded> folded = new(() => Folded.Of(Sessions, ToldOutside));
+
+    // A copy may be given the cards of other sessions, so it takes over no days.
+    private TrainingHistory(TrainingHistory other) =>
+        (Sessions, ToldOutside, Told, Earlier, folded) = (other.Sessions, other.ToldOutside, other.Told, other.Earlier, other.folded);
 
     /// <summary>A history with nothing in it.</summary>
     public static TrainingHistory Empty { get; } = new([]);
@@ -23,6 +30,18 @@ public sealed record TrainingHistory(IReadOnlyList<SessionRecord> Sessions, IRea
     /// Empty where all were read.
     /// </summary>
     public IReadOnlyList<SessionCard> Earlier { get; init; } = [];
+
+    /// <summary>
+    /// The training days done, in the order begun: sessions with a working set, hold, share or slot ticked, and skills sessions
+    /// closed, whose log is optional. A session begun and left before its first working set is not a day trained.
+    /// </summary>
+    public IReadOnlyList<DayDone> Days => days ??=
+    [
+        .. Sessions.Where(s => s.Trained).Select(s => (s.Head.Id, Day: new DayDone(s.Date, s.Head.DayKey)))
+            .Concat(Earlier.Where(c => c.Trained).Select(c => (c.Id, Day: new DayDone(c.Date, c.DayKey))))
+            .OrderBy(d => d.Id)
+            .Select(d => d.Day),
+    ];
 
     /// <summary>The first date of all sessions; null where there is none.</summary>
     public LocalDate? First => Sessions.Select(s => s.Date).Concat(Earlier.Select(c => c.Date)).Select(d => (LocalDate?)d).Min();

@@ -8,17 +8,8 @@ namespace RackSide.Training.Planning;
 /// <summary>The history as the calendar and the rules of progress need it.</summary>
 public static class Past
 {
-    /// <summary>
-    /// The training days done: sessions with a working set, hold, share or slot ticked, and skills sessions closed, whose
-    /// log is optional. A session begun and left before its first working set is not a day trained.
-    /// </summary>
-    public static IReadOnlyList<DayDone> Days(TrainingHistory history) =>
-    [
-        .. history.Sessions.Where(s => s.Trained).Select(s => (s.Head.Id, Day: new DayDone(s.Date, s.Head.DayKey)))
-            .Concat(history.Earlier.Where(c => c.Trained).Select(c => (c.Id, Day: new DayDone(c.Date, c.DayKey))))
-            .OrderBy(d => d.Id)
-            .Select(d => d.Day),
-    ];
+    /// <inheritdoc cref="TrainingHistory.Days"/>
+    public static IReadOnlyList<DayDone> Days(TrainingHistory history) => history.Days;
 
     /// <summary>The days away that were told and not taken back.</summary>
     public static IReadOnlyList<DaysAway> Away(TrainingHistory history) =>

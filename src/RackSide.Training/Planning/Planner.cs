@@ -106,8 +106,8 @@ public static class Planner
         TrainingDay day, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate date, int? play = null) =>
         Prescriptions(day, catalogue, new KitLoads(kit), lifter, history, date, play);
 
-    private static IReadOnlyList<Prescription> Prescriptions(
-        TrainingDay day, Catalogue catalogue, KitLoads gym, Lifter lifter, TrainingHistory history, LocalDate date, int? play)
+    internal static IReadOnlyList<Prescription> Prescriptions(
+        TrainingDay day, Catalogue catalogue, KitLoads gym, Lifter lifter, TrainingHistory history, LocalDate date, int? play = null)
     {
         var filled = day.Slots.Select(slot => Filling.Of(slot, catalogue, gym, lifter, history, date)).OfType<Filling>()
             .Select(f => play is { } seed && day.Kind == DayKind.Skills ? f.Played(seed, catalogue, gym, lifter, history, date) : f)

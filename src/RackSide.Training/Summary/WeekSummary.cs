@@ -2,6 +2,7 @@ using NodaTime;
 using RackSide.Training.Exercises;
 using RackSide.Training.History;
 using RackSide.Training.Kit;
+using RackSide.Training.Loading;
 using RackSide.Training.Measures;
 using RackSide.Training.Planning;
 using RackSide.Training.Plans;
@@ -81,8 +82,9 @@ public sealed record WeekSummary
         LocalDate today)
     {
         var week = IsoWeek.Of(today);
-        var due = Planner.For(plan, catalogue, kit, lifter, history, today).Due;
-        var lifts = LiftLines.Of(NextStrength(plan, catalogue, kit, lifter, history, today), catalogue, history);
+        var gym = new KitLoads(kit);
+        var due = Planner.For(plan, catalogue, gym, lifter, history, today).Due;
+        var lifts = LiftLines.Of(NextStrength(plan, catalogue, gym, lifter, history, today), catalogue, history);
         var body = lifter.Body.Hidden ? null : BodyLine.Of(weighIns, week, lifter.Unit);
         var sessions = history.Sessions.Where(s => week.Holds(s.Date)).ToList();
         var done = sessions.Where(s => s.Trained).ToList();
@@ -107,8 +109,8 @@ public sealed record WeekSummary
     }
 
     private static IReadOnlyList<Prescription> NextStrength(
-        Plan plan, Catalogue catalogue, GymKit kit, Lifter lifter, TrainingHistory history, LocalDate today) =>
+        Plan plan, Catalogue catalogue, KitLoads gym, Lifter lifter, TrainingHistory history, LocalDate today) =>
         DueRule.NextStrength(plan, Past.Days(history), today, Past.Away(history)) is var (date, day)
-            ? Planner.Prescriptions(day, catalogue, kit, lifter, history, date)
+            ? Planner.Prescriptions(day, catalogue, gym, lifter, history, date)
             : [];
 }

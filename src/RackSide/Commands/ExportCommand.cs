@@ -14,7 +14,7 @@ internal sealed class ExportCommand : Command
 
     private readonly Argument<string?> file = new("file")
     {
-        Description = "The file to write; the standard output if not said.",
+        Description = "The file to write; the standard output if not said, or -.",
         HelpName = "FILE",
         Arity = ArgumentArity.ZeroOrOne,
     };
@@ -56,7 +56,7 @@ internal sealed class ExportCommand : Command
 
     private void Record(string? path, byte[] record, LogbookCounts counts)
     {
-        if (path is null)
+        if (path is null or "-")
         {
             around.Out.WriteLine(Encoding.UTF8.GetString(record));
             return;
