@@ -52,7 +52,7 @@ public enum KeyCode
 /// <summary>One press of a key, as any terminal tells it.</summary>
 /// <param name="Code">Which key.</param>
 /// <param name="Character">Its character where it has one, else NUL.</param>
-public readonly record struct KeyPress(KeyCode Code, char Character = '\0')
+public sealed record KeyPress(KeyCode Code, char Character = '\0')
 {
     /// <summary>A press of a key that writes a character.</summary>
     public static KeyPress Of(char character) => new(KeyCode.Character, character);
