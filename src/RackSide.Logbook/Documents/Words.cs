@@ -50,24 +50,23 @@ internal static class Words
 }
 
 /// <summary>One closed list and its words.</summary>
-/// <remarks>Looked up only where it is used: a start reads few of the lists, and each that is made costs it as much as the next.</remarks>
 internal sealed class Words<T>(params (T Value, string Word)[] pairs)
     where T : struct, Enum
 {
-    private Dictionary<T, string> OfValues => field ??= pairs.ToDictionary(p => p.Value, p => p.Word);
-
-    private Dictionary<string, T> OfWords => field ??= pairs.ToDictionary(p => p.Word, p => p.Value, StringComparer.Ordinal);
+    // Two lists and no dictionary: they are short, and a dictionary of each enum is much code in the native program.
+    private readonly T[] values = [.. pairs.Select(p => p.Value)];
+    private readonly string[] words = [.. pairs.Select(p => p.Word)];
 
     /// <summary>The word for a value.</summary>
-    public BsonValue Of(T value) => OfValues[value];
+    public BsonValue Of(T value) => words[Array.IndexOf(values, value)];
 
     /// <summary>The value a word stands for.</summary>
     /// <exception cref="ArgumentException">No value has that word.</exception>
-    public T Of(string word) => OfWords.TryGetValue(word, out var value) ? value : throw new ArgumentException($"an unknown word, {word}", nameof(word));
+    public T Of(string word) => Array.IndexOf(words, word) is >= 0 and var at ? values[at] : throw new ArgumentException($"an unknown word, {word}", nameof(word));
 
     /// <summary>The value a field's word stands for.</summary>
     /// <exception cref="InvalidDataException">No value has that word.</exception>
-    public T Read(BsonDocument document, string name) => OfWords.TryGetValue(document.Text(name), out var value)
-        ? value
+    public T Read(BsonDocument document, string name) => Array.IndexOf(words, document.Text(name)) is >= 0 and var at
+        ? values[at]
         : throw new InvalidDataException($"the field '{name}' holds an unknown word");
 }
