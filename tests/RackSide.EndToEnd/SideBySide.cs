@@ -3,7 +3,7 @@ using Xunit.Abstractions;
 
 // Every test has a program, a terminal, a folder and a clock of its own, and mostly waits for them. More than this at once would
 // make the keys of those that run faster than the clock too late.
-[assembly: CollectionBehavior(MaxParallelThreads = 3)]
+[assembly: CollectionBehavior(MaxParallelThreads = 4)]
 [assembly: TestCollectionOrderer("RackSide.EndToEnd.SideBySide", "RackSide.EndToEnd")]
 
 namespace RackSide.EndToEnd;
@@ -11,7 +11,8 @@ namespace RackSide.EndToEnd;
 /// <summary>The classes that take longest begin first, so that none is left over at the end to run alone.</summary>
 public sealed class SideBySide : ITestCollectionOrderer
 {
-    private static readonly string[] Long = [nameof(StrengthDayTests), nameof(SkillsDayTests), nameof(TenTasksTests), nameof(CheckInTests)];
+    private static readonly string[] Long =
+        [nameof(SkillsDayTests), nameof(StrengthDayTests), nameof(StrengthDayKilledTests), nameof(TenTasksTests), nameof(HundredPushUpsTests), nameof(CheckInTests)];
 
     /// <inheritdoc/>
     public IEnumerable<ITestCollection> OrderTestCollections(IEnumerable<ITestCollection> testCollections) => testCollections.OrderBy(Place);

@@ -77,7 +77,7 @@ public sealed class TrialYear
         body.Wake(date);
         List<TrialSlot> slots = [.. today.Prescriptions.Select(asked => Done(asked, today.Day!))];
         lived.Add(new TrialSession(date, today.Day!, today.Estimate, slots));
-        history = history.And(Record(date, today.Day!, slots));
+        history = history.And(Record(date, today, slots));
     }
 
     private TrialSlot Done(Prescription asked, TrainingDay day)
@@ -110,22 +110,10 @@ public sealed class TrialYear
         }
     }
 
-    private SessionRecord Record(LocalDate date, TrainingDay day, IReadOnlyList<TrialSlot> slots)
+    private SessionRecord Record(LocalDate date, TodaysPlan today, IReadOnlyList<TrialSlot> slots)
     {
         var at = date.AtMidnight().InUtc().ToInstant();
-        var head = new SessionHead
-        {
-            Id = Next(),
-            Begun = at,
-            Date = date,
-            Zone = "Etc/UTC",
-            Lifter = lifter.Key,
-            Plan = plan.Name,
-            DayKey = day.Key,
-            DayName = day.Name,
-            Kind = day.Kind,
-            Prescriptions = [.. slots.Select(s => s.Asked)],
-        };
+        var head = today.Head(Next(), at, date, "Etc/UTC", lifter.Key, plan.Name);
         return new SessionRecord(head, [.. slots.SelectMany(s => Facts(s, at)), new SessionClosed(Next(), at)]);
     }
 

@@ -33,4 +33,30 @@ public sealed record TodaysPlan(
 
     /// <summary>A sentence for each slot that no exercise of this kit can fill, and that is left out for it; and what is left out for want of time.</summary>
     public IReadOnlyList<string> LeftOut { get; init; } = [];
+
+    /// <summary>The head of a session of this day, with all that it asks for, also what there is no time for.</summary>
+    /// <param name="id">The identity of its beginning.</param>
+    /// <param name="begun">When it begins.</param>
+    /// <param name="date">The day it belongs to.</param>
+    /// <param name="zone">The gym's time zone, IANA id.</param>
+    /// <param name="lifter">Who trains; the lifter's key.</param>
+    /// <param name="plan">The plan's name.</param>
+    /// <exception cref="InvalidOperationException">Nothing is due.</exception>
+    public SessionHead Head(FactId id, Instant begun, LocalDate date, string zone, string lifter, string plan)
+    {
+        var day = Day ?? throw new InvalidOperationException($"nothing is due on {date}");
+        return new SessionHead
+        {
+            Id = id,
+            Begun = begun,
+            Date = date,
+            Zone = zone,
+            Lifter = lifter,
+            Plan = plan,
+            DayKey = day.Key,
+            DayName = day.Name,
+            Kind = day.Kind,
+            Prescriptions = [.. Prescriptions, .. NoTimeFor],
+        };
+    }
 }

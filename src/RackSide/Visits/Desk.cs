@@ -228,20 +228,9 @@ internal sealed class Desk
 
     private (SessionRecord Record, SessionSetting Setting) Begun(Lifter lifter, TodaysPlan todays, FirstEntries first)
     {
-        var head = new SessionHead
-        {
-            Id = gym.Logbook.NextId(),
-            Begun = gym.Clock.GetCurrentInstant(),
-            Date = todays == offered ? offeredOn : gym.Today,
-            Zone = gym.Zone.Id,
-            Lifter = lifter.Key,
-            Plan = gym.Plan.Name,
-            DayKey = todays.Day!.Key,
-            DayName = todays.Day.Name,
-            Kind = todays.Day.Kind,
-            Prescriptions = [.. todays.Prescriptions, .. todays.NoTimeFor],
-        };
-        var setting = gym.Setting(lifter, todays.Day, todays.Prescriptions);
+        var head = todays.Head(
+            gym.Logbook.NextId(), gym.Clock.GetCurrentInstant(), todays == offered ? offeredOn : gym.Today, gym.Zone.Id, lifter.Key, gym.Plan.Name);
+        var setting = gym.Setting(lifter, todays.Day!, todays.Prescriptions);
         first.Write(new SessionEntry.Begun(head));
         var leftOut = todays.NoTimeFor.Select(p => (Fact)new SlotLeftOut(gym.Logbook.NextId(), head.Begun, p.Slot)).ToList();
         leftOut.ForEach(fact => first.Write(new SessionEntry.Added(head.Id, fact)));

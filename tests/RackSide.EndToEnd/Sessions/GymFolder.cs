@@ -1,3 +1,4 @@
+using System.Globalization;
 using NodaTime;
 using RackSide.Logbook;
 using RackSide.Training.History;
@@ -34,6 +35,12 @@ internal sealed class GymFolder : IDisposable
 
         return copy.Sessions();
     }
+
+    /// <summary>
+    /// A clock so much later than the last fact of a killed program. One that stood behind it would be taken for that moment
+    /// until it has caught up, and a key would seem to bounce all the while.
+    /// </summary>
+    public string After(Duration later) => (Peek().SelectMany(s => s.Facts).Max(f => f.At) + later).InUtc().ToString("uuuu-MM-dd'T'HH:mm", CultureInfo.InvariantCulture);
 
     public void Dispose() => Directory.Delete(Path, recursive: true);
 }

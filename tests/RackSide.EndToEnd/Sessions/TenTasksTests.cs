@@ -9,7 +9,7 @@ namespace RackSide.EndToEnd.Sessions;
 /// <summary>
 /// What a lifter does at the rack, task by task with the most keys it may take, all from the numeric pad, in the terminals
 /// and locales that racks have. Of the ten tasks of this project's screen standards a kill in mid rest (the ninth) is in
-/// <see cref="StrengthDayTests"/> and a skills day (the tenth) in <see cref="SkillsDayTests"/>.
+/// <see cref="StrengthDayKilledTests"/> and a skills day (the tenth) in <see cref="SkillsDayTests"/>.
 /// </summary>
 public sealed partial class TenTasksTests
 {

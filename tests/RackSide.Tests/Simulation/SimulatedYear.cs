@@ -95,28 +95,16 @@ public sealed class SimulatedYear
     private void Train(LocalDate date)
     {
         var today = Planner.For(Plan, Exercises, loads, lifter, history, date);
-        if (today.Day is { } day)
+        if (today.Day is not null)
         {
-            history = history.And(Session(today, day, date));
+            history = history.And(Session(today, date));
         }
     }
 
-    private SessionRecord Session(TodaysPlan today, TrainingDay day, LocalDate date)
+    private SessionRecord Session(TodaysPlan today, LocalDate date)
     {
         var at = date.At(new LocalTime(18, 0)).InUtc().ToInstant();
-        var head = new SessionHead
-        {
-            Id = Next(),
-            Begun = at,
-            Date = date,
-            Zone = "Etc/UTC",
-            Lifter = lifter.Key,
-            Plan = Plan.Name,
-            DayKey = day.Key,
-            DayName = day.Name,
-            Kind = day.Kind,
-            Prescriptions = today.Prescriptions,
-        };
+        var head = today.Head(Next(), at, date, "Etc/UTC", lifter.Key, Plan.Name);
         List<Fact> facts = [];
         foreach (var asked in today.Prescriptions)
         {
