@@ -23,9 +23,9 @@ internal static class ComingDays
     private static KeptPage Page(Gym gym, LocalDate day, PageSize size, Appearance look)
     {
         var (begins, ends) = (gym.Zone.AtStartOfDay(day).ToInstant(), gym.Zone.AtStartOfDay(day.PlusDays(1)).ToInstant());
-        var from = Instant.Max(begins, gym.Clock.GetCurrentInstant());
-        using var visit = new RackVisit(gym.On(new StoppedClock(from)), lifter: null);
-        return new KeptPage(visit.Draw(size, from), look, from, ends);
+        var then = Instant.Max(begins, gym.Clock.GetCurrentInstant());
+        using var visit = new RackVisit(gym.On(new StoppedClock(then)), lifter: null);
+        return new KeptPage(visit.Draw(size, then), look, begins, ends);
     }
 
     private sealed class StoppedClock(Instant at) : IClock
