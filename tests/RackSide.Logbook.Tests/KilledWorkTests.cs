@@ -16,6 +16,7 @@ public sealed class KilledWorkTests(ITestOutputHelper told) : IDisposable
     [Theory]
     [InlineData("format-1")]
     [InlineData("format-2")]
+    [InlineData("format-4")]
     public void A_kill_while_an_older_logbook_is_brought_up_to_date_loses_no_set(string format)
     {
         var frozen = Path.Combine(AppContext.BaseDirectory, "Frozen", format);
