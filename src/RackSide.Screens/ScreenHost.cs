@@ -1,8 +1,6 @@
-using System.Diagnostics;
 using System.Runtime.CompilerServices;
 using NodaTime;
 using RackSide.Pages;
-using RackSide.Pages.Settings;
 using RackSide.Screens.Waiting;
 using Terminal.Gui.App;
 using Terminal.Gui.Drivers;
@@ -102,13 +100,12 @@ public static class ScreenHost
         }
     }
 
-    // The view and the page are thrown away; having been made once, the next are made sooner. What fails here fails again,
-    // and is told, when the screen is shown.
+    // What fails here fails again, and is told, when the screen is shown.
     private static void Waken()
     {
         try
         {
-            Waken(new PageSize(80, 24));
+            RunInitializer();
         }
         catch (Exception)
         {
@@ -116,12 +113,7 @@ public static class ScreenHost
     }
 
     [MethodImpl(MethodImplOptions.NoInlining)]
-    private static void Waken(PageSize size)
-    {
-        RuntimeHelpers.RunModuleConstructor(typeof(Application).Module.ModuleHandle);
-        HelpPage.Draw(size);
-        using var view = new PageView(_ => throw new UnreachableException(), () => new Appearance());
-    }
+    private static void RunInitializer() => RuntimeHelpers.RunModuleConstructor(typeof(Application).Module.ModuleHandle);
 
     private static void SetUp(IApplication app, ScreenOptions options)
     {

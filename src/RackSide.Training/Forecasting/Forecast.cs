@@ -70,7 +70,7 @@ public sealed record Forecast(LocalDate From, IReadOnlyList<LiftForecast> Lifts,
         Func<double> chance,
         Action<int, int>? done = null)
     {
-        var dates = DueRule.Ahead(plan, Past.Days(history), today, 7 * Weeks, Past.Away(history))
+        var dates = DueRule.Ahead(plan, history.Days, today, 7 * Weeks, Past.Away(history))
             .Where(d => d is { Kind: DueKind.Train, Day.Kind: DayKind.Strength }).ToList();
         var attendance = Attending.Share(plan, history, today);
         var lifts = MainSlots(dates, catalogue, kit, lifter, history).ToList();

@@ -23,7 +23,7 @@ public static class EarlyWeeks
     /// <summary>The line of the week, counted from the first training day; null before it and after six weeks.</summary>
     public static string? Line(TrainingHistory history, LocalDate today)
     {
-        var first = Past.Days(history) is [var done, ..] ? done.Date : (LocalDate?)null;
+        var first = history.Days is [var done, ..] ? done.Date : (LocalDate?)null;
         return first is { } day && day <= today ? Lines.ElementAtOrDefault(Period.DaysBetween(day, today) / 7) : null;
     }
 }

@@ -8,9 +8,6 @@ namespace RackSide.Training.Planning;
 /// <summary>The history as the calendar and the rules of progress need it.</summary>
 public static class Past
 {
-    /// <inheritdoc cref="TrainingHistory.Days"/>
-    public static IReadOnlyList<DayDone> Days(TrainingHistory history) => history.Days;
-
     /// <summary>The days away that were told and not taken back.</summary>
     public static IReadOnlyList<DaysAway> Away(TrainingHistory history) =>
         [.. history.Told.OfType<AwayTold>().Select(a => new DaysAway(a.From, a.Until))];

@@ -45,8 +45,8 @@ public static class Planner
         TrainingDay? asked = null)
     {
         var due = asked is null
-            ? DueRule.For(plan, Past.Days(history), today, Past.Away(history))
-            : DueRule.AskedFor(plan, Past.Days(history), today, asked, Past.Away(history));
+            ? DueRule.For(plan, history.Days, today, Past.Away(history))
+            : DueRule.AskedFor(plan, history.Days, today, asked, Past.Away(history));
         return due.Day is { } day
             ? Filled(due, day, catalogue, gym, lifter, history, today)
             : new TodaysPlan(due, null, [], Duration.Zero, []);

@@ -25,7 +25,7 @@ public sealed record TrainingCalendar(LocalDate Today, IReadOnlyList<IReadOnlyLi
     public static TrainingCalendar For(
         Plan plan, TrainingHistory history, LocalDate today, IsoDayOfWeek weekStarts, int weeks = Shown)
     {
-        var (done, away) = (Past.Days(history), Past.Away(history));
+        var (done, away) = (history.Days, Past.Away(history));
         var first = today.DayOfWeek == weekStarts ? today : today.Previous(weekStarts);
         var ahead = DueRule.Ahead(plan, done, today, (7 * weeks) - Period.DaysBetween(first, today), away);
         var days = Enumerable.Range(0, Period.DaysBetween(first, today)).Select(i => Gone(plan, done, away, first.PlusDays(i))).Concat(ahead);

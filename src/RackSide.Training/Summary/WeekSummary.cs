@@ -110,7 +110,7 @@ public sealed record WeekSummary
 
     private static IReadOnlyList<Prescription> NextStrength(
         Plan plan, Catalogue catalogue, KitLoads gym, Lifter lifter, TrainingHistory history, LocalDate today) =>
-        DueRule.NextStrength(plan, Past.Days(history), today, Past.Away(history)) is var (date, day)
+        DueRule.NextStrength(plan, history.Days, today, Past.Away(history)) is var (date, day)
             ? Planner.Prescriptions(day, catalogue, gym, lifter, history, date)
             : [];
 }

@@ -72,18 +72,12 @@ internal sealed class PlanTryCommand : PrintingCommand
     {
         var progress = new TryProgress(Around, count);
         var lives = new IReadOnlyList<TrialSession>[count];
-        var last = -1;
-        void LiveSome()
+        Parallel.For(0, count, () => new KitLoads(gym), (i, _, loads) =>
         {
-            var loads = new KitLoads(gym);
-            for (var i = Interlocked.Increment(ref last); i < count; i = Interlocked.Increment(ref last))
-            {
-                lives[i] = TrialYear.Live(plan, catalogue, loads, First, PlanTrial.WeeksOfAYear, new Random((chosen * MostLifters) + i).NextDouble);
-                progress.OneMore();
-            }
-        }
-
-        Task.WaitAll(Enumerable.Range(0, Environment.ProcessorCount).Select(_ => Task.Run(LiveSome)));
+            lives[i] = TrialYear.Live(plan, catalogue, loads, First, PlanTrial.WeeksOfAYear, new Random((chosen * MostLifters) + i).NextDouble);
+            progress.OneMore();
+            return loads;
+        }, _ => { });
         progress.End();
         return lives;
     }

@@ -21,7 +21,7 @@ internal static class TrainingEvents
     /// <summary>The events, oldest first.</summary>
     public static IReadOnlyList<TrainingEvent> Of(Plan plan, TrainingHistory history, LocalDate today)
     {
-        var done = Past.Days(history);
+        var done = history.Days;
         var ahead = DueRule.Ahead(plan, done, today, DaysSearched, Past.Away(history)).Where(day => day.Kind == DueKind.Train).ToList();
         return [.. Enum.GetValues<DayKind>().SelectMany(kind => OfKind(plan, done, ahead, kind, today)).OrderBy(e => e.Date)];
     }

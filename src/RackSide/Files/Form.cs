@@ -45,26 +45,15 @@ internal static class WordForm
 
     /// <summary>A form that takes any of these words, in capitals or not, with <c>_</c> or a space between their parts.</summary>
     public static Form<T> Of<T>(string name, params (string Word, T Value)[] words)
-        where T : struct
-    {
-        // Not Select, which would be made anew for each kind of value at every start.
-        var all = new string[words.Length];
-        for (var i = 0; i < words.Length; i++)
+        where T : struct => new(name, "write " + OneOf(words.Select(w => w.Word)), text =>
         {
-            all[i] = words[i].Word;
-        }
-
-        return new(name, "write " + OneOf(all), text => Find(all, text) is var found && found < 0 ? null : words[found].Value)
+            var plain = text.ToLowerInvariant().Replace('_', ' ');
+            var found = Array.FindIndex(words, w => w.Word.Replace('_', ' ') == plain);
+            return found < 0 ? null : words[found].Value;
+        })
         {
-            Words = all.Length >= ManyWords ? all : [],
+            Words = words.Length >= ManyWords ? [.. words.Select(w => w.Word)] : [],
         };
-    }
-
-    private static int Find(string[] words, string text)
-    {
-        var plain = text.ToLowerInvariant().Replace('_', ' ');
-        return Array.FindIndex(words, w => w.Replace('_', ' ') == plain);
-    }
 
     /// <summary>Words as a choice: <c>a, b or c</c>.</summary>
     public static string OneOf(IEnumerable<string> words)

@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Net.Sockets;
 using System.Text;
 
 namespace RackSide.Kiosk;
@@ -11,7 +12,7 @@ namespace RackSide.Kiosk;
 internal sealed class ServiceManager : IDisposable
 {
     private readonly TimeProvider time;
-    private readonly DatagramSocket? socket;
+    private readonly Socket? socket;
     private readonly TimeSpan every;
     private long told;
     private bool up;
@@ -25,7 +26,7 @@ internal sealed class ServiceManager : IDisposable
         every = Every(environment("WATCHDOG_USEC"));
         if (environment("NOTIFY_SOCKET") is { Length: > 1 } name)
         {
-            socket = DatagramSocket.ConnectedTo(name);
+            socket = Connected(name);
         }
     }
 
@@ -58,6 +59,31 @@ internal sealed class ServiceManager : IDisposable
             ? TimeSpan.FromMicroseconds(microseconds / 4)
             : TimeSpan.Zero;
 
-    // A manager that does not listen is no reason to stop training.
-    private void Tell(string state) => socket?.Send(Encoding.UTF8.GetBytes(state));
+    private static Socket? Connected(string name)
+    {
+        var socket = new Socket(AddressFamily.Unix, SocketType.Dgram, ProtocolType.Unspecified) { Blocking = false };
+        try
+        {
+            // An @ at the front stands for the NUL of Linux's abstract names.
+            socket.Connect(new UnixDomainSocketEndPoint(name[0] == '@' ? '\0' + name[1..] : name));
+            return socket;
+        }
+        catch (SocketException)
+        {
+            socket.Dispose();
+            return null;
+        }
+    }
+
+    private void Tell(string state)
+    {
+        try
+        {
+            socket?.Send(Encoding.UTF8.GetBytes(state));
+        }
+        catch (SocketException)
+        {
+            // A manager that does not listen is no reason to stop training.
+        }
+    }
 }

@@ -87,7 +87,7 @@ internal sealed class Desk
     public IConversation TrainAnyway(Lifter lifter)
     {
         var history = gym.Recent(lifter);
-        return Offer(gym.TodaysPlan(lifter, DueRule.Extra(gym.Plan, Past.Days(history), gym.Today, Past.Away(history))));
+        return Offer(gym.TodaysPlan(lifter, DueRule.Extra(gym.Plan, history.Days, gym.Today, Past.Away(history))));
     }
 
     /// <summary>A check-in.</summary>

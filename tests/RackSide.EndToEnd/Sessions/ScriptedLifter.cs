@@ -105,6 +105,19 @@ internal sealed partial class ScriptedLifter : IDisposable
         await Screen.WaitFor(_ => begun.Elapsed * speed > SetTakes, "the time of a set", Limit);
     }
 
+    /// <summary>A hold that was started too soon and is taken back while the seconds count down to it, and then begun again.</summary>
+    public async Task HoldAfterAFalseStart()
+    {
+        await Sees("READY");
+        await Lift();
+        Press("KPEnter");
+        await Sees("GET SET");
+        Press("KP0");
+        await Sees("READY");
+        await Lift();
+        Press("KPEnter");
+    }
+
     /// <summary>Does what the screen asks until it asks for something this text is in.</summary>
     public async Task TrainUntil(string text)
     {

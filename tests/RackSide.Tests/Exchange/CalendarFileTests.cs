@@ -85,7 +85,7 @@ public class CalendarFileTests
                     Import(calendar, TrainingEvents.Of(plan, Lived([.. done]), today));
                     Standing(calendar, today).Should().Equal(TrainingEvents.Of(plan, Lived([.. done]), today).Where(e => !e.Off && e.Date >= today).Select(e => e.Date));
                 }
-                else if (chances[i] >= 4 && RackSide.Training.Schedule.DueRule.For(plan, RackSide.Training.Planning.Past.Days(Lived([.. done])), today).Day is { } day)
+                else if (chances[i] >= 4 && RackSide.Training.Schedule.DueRule.For(plan, Lived([.. done]).Days, today).Day is { } day)
                 {
                     done.Add($"{day.Key} {LocalDatePattern.Iso.Format(today)}");
                 }
